@@ -1,0 +1,133 @@
+import type { CalendarRules, Place } from '../calendar/rules.ts';
+
+/** A text file as read: `path` is what messages show, relative to where the author stands, with forward slashes. */
+export interface SourceFile {
+  readonly path: string;
+  readonly text: string;
+}
+
+/** A calendar file, checked. */
+export interface Calendar extends CalendarRules {
+  /** File name without its ending. */
+  readonly id: string;
+  readonly title: string;
+  /** BCP 47 tag of the names. */
+  readonly language: string;
+  /** Whose knowledge this is. */
+  readonly keeper: string;
+  /** `school` keeps packs that carry it from being bundled. */
+  readonly sharing: 'open' | 'school';
+  /** Shown wherever the calendar is introduced, such as "made for demonstration". */
+  readonly note?: string;
+  /** With `{night}` and `{month}`. */
+  readonly sentence: string;
+}
+
+/** A school term; dates are both included. */
+export interface Term {
+  readonly name: string;
+  readonly from: string;
+  readonly to: string;
+}
+
+/** A school file, checked. */
+export interface School {
+  readonly id: string;
+  readonly name: string;
+  /** BCP 47 tag of what the kit writes for this school; the calendar's language when the file does not say. */
+  readonly language: string;
+  readonly place: Place;
+  /** Ids of a calendar and a gestures file. */
+  readonly calendar: string;
+  readonly gestures: string;
+  /** Local time, `HH:MM`. */
+  readonly classBegins: string;
+  readonly terms: readonly Term[];
+  /** Names of quiz groups. */
+  readonly groups: readonly string[];
+  readonly note?: string;
+}
+
+export type HandShape = 'open' | 'fist' | 'curved' | 'pointing' | 'spread' | 'pinch';
+export type HandPlace = 'above-head' | 'brow' | 'face' | 'chest' | 'waist' | 'side' | 'low';
+export type Direction = 'up' | 'down' | 'in' | 'out' | 'front' | 'back';
+export type Move = 'hold' | 'open' | 'close' | 'rise' | 'fall' | 'cross' | 'turn' | 'ripple';
+
+/** What one hand does. */
+export interface HandPose {
+  readonly shape: HandShape;
+  readonly at: HandPlace;
+  readonly palm: Direction;
+  readonly fingers: Direction;
+}
+
+/** A gesture: a pose in words. `both` stands for the same pose, mirrored, in each hand. */
+export interface Gesture {
+  readonly left?: HandPose;
+  readonly right?: HandPose;
+  readonly both?: HandPose;
+  readonly move: Move;
+  /** What to do, in plain words a child can follow. */
+  readonly cue: string;
+  /** The same, sitting down. */
+  readonly seated: string;
+}
+
+/** A gestures file, checked. */
+export interface GestureSet {
+  readonly id: string;
+  readonly title: string;
+  readonly note?: string;
+  readonly gestures: Readonly<Record<string, Gesture>>;
+}
+
+/** A handwritten question kept for use in any week. Exactly one of `options` and `answers` is there. */
+export interface BankQuestion {
+  readonly ask: string;
+  /** Options to choose from; one or more are right. */
+  readonly options?: readonly { readonly text: string; readonly right: boolean }[];
+  /** Accepted spellings of a short answer; the first is shown in the key. */
+  readonly answers?: readonly string[];
+  readonly marks?: number;
+  /** For the teacher, shown in the key. */
+  readonly working?: string;
+}
+
+/** A questions file, checked. */
+export interface QuestionBank {
+  readonly id: string;
+  readonly title: string;
+  readonly language: string;
+  readonly questions: Readonly<Record<string, BankQuestion>>;
+}
+
+/** A week.yaml file, checked. */
+export interface WeekPlan {
+  /** Name of the week's folder. */
+  readonly id: string;
+  readonly title: string;
+  /** The Monday it begins on; worked out from the school's terms when the file gives `term` and `week`. */
+  readonly begins: string;
+  /** The days taught, in order. */
+  readonly days: readonly WeekDay[];
+  /** Id of a school. */
+  readonly school: string;
+  /** Whom it is for, such as "Years 3-4". */
+  readonly for: string;
+  /** Short notes for a relief teacher: who, where, what if something fails. */
+  readonly reliefNotes: readonly string[];
+}
+
+export type WeekDay = 'monday' | 'tuesday' | 'wednesday' | 'thursday' | 'friday' | 'saturday' | 'sunday';
+
+/** A lesson's front matter, checked. */
+export interface LessonHead {
+  readonly title: string;
+  readonly day: WeekDay;
+  readonly minutes: number;
+  readonly intentions: readonly string[];
+  readonly success: readonly string[];
+  readonly materials: readonly string[];
+  /** Local time `HH:MM` at which the lesson begins, when it is not the school's `class-begins`. */
+  readonly begins?: string;
+}

@@ -1,0 +1,32 @@
+/**
+ * Names of the pages that a lesson's directives make, so that a directive can link to them
+ * before the pack is planned. `slug` is the lesson's, unique in the week.
+ */
+export const LEARNERS_FOLDER = 'learners';
+
+/** File name, in the learners' folder, of the papers of a lesson's nth quiz. */
+export function nameQuizPage(slug: string, quizNumber: number): string {
+  return `${slug}-quiz-${quizNumber}.html`;
+}
+
+/** File name, in the learners' folder, of a lesson's nth handout: `wednesday-2-sky-slip.html`. */
+export function nameHandoutPage(slug: string, handoutNumber: number, title: string): string {
+  const words = nameInAscii(title);
+  return `${slug}-${handoutNumber}${words === '' ? '' : `-${words}`}.html`;
+}
+
+/** Anchor of a quiz on the key page. */
+export function nameKeyAnchor(slug: string, quizNumber: number): string {
+  return `${slug}-quiz-${quizNumber}`;
+}
+
+/** Lower-case ASCII words joined by hyphens, at most 40 characters; empty when nothing of the text is left. */
+export function nameInAscii(text: string): string {
+  return text
+    .normalize('NFD')
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .slice(0, 40)
+    .replace(/^-+|-+$/g, '');
+}

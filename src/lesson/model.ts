@@ -1,0 +1,41 @@
+import type { ElementContent } from 'hast';
+import type { Almanac, NightRecord } from '../calendar/almanac-types.ts';
+import type { Labels } from '../content/labels.ts';
+import type { Calendar, GestureSet, LessonHead, School, WeekPlan } from '../content/types.ts';
+import type { LessonStep } from '../directives/definition.ts';
+import type { QuizSheet } from '../quiz/model.ts';
+
+/** A page for learners made from a `:::handout`. Rendered in the learner's view: holds no teacher's text. */
+export interface Handout {
+  readonly title: string;
+  /** File name in learners/, such as `wednesday-1-sky-slip.html`. */
+  readonly page: string;
+  readonly body: ElementContent[];
+}
+
+/** A lesson with every directive resolved. Trees are sanitised and trusted. */
+export interface ResolvedLesson {
+  readonly head: LessonHead;
+  /** Unique in the week: `wednesday`, or `wednesday-2` for a second lesson that day. Its pages are named after it. */
+  readonly slug: string;
+  /** Which night the lesson's date is, and the night that class time still lies in. */
+  readonly tonight: NightRecord;
+  readonly atClassTime: NightRecord;
+  readonly steps: readonly LessonStep[];
+  /** The teacher's page. */
+  readonly body: ElementContent[];
+  readonly handouts: readonly Handout[];
+  readonly quizzes: readonly QuizSheet[];
+}
+
+/** All that a pack is made from. */
+export interface ResolvedWeek {
+  readonly plan: WeekPlan;
+  readonly school: School;
+  readonly calendar: Calendar;
+  readonly gestures: GestureSet;
+  readonly almanac: Almanac;
+  readonly labels: Labels;
+  /** In order of days; a day may have more than one. */
+  readonly lessons: readonly ResolvedLesson[];
+}

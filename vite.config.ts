@@ -1,0 +1,23 @@
+import { readFileSync } from 'node:fs';
+import { defineConfig } from 'vitest/config';
+
+const kit: { readonly version: string } = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8'));
+
+export default defineConfig({
+  define: { KIT_VERSION: JSON.stringify(kit.version) },
+  // One file with everything in it: a cold start reads no second file and resolves no package.
+  ssr: { noExternal: true },
+  build: {
+    ssr: 'src/cli/main.ts',
+    outDir: 'dist',
+    target: 'node20',
+    minify: 'oxc',
+    rolldownOptions: {
+      output: { format: 'cjs', entryFileNames: 'lessontide.cjs', banner: '#!/usr/bin/env node', codeSplitting: false },
+    },
+  },
+  test: {
+    include: ['tests/**/*.test.ts'],
+    coverage: { provider: 'v8', include: ['src/**/*.ts'], reporter: ['text-summary', 'json-summary'] },
+  },
+});
