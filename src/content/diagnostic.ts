@@ -22,7 +22,8 @@ export type RuleId =
   | 'link-broken'
   | 'step-minutes'
   | 'quiz-question'
-  | 'date-range';
+  | 'date-range'
+  | 'output-changed';
 
 /** `error`: the lesson cannot be published. `warning`: it can, but should change. `info`: worth knowing. */
 export type Severity = 'error' | 'warning' | 'info';

@@ -4,7 +4,8 @@ import { defineDirective } from './definition.ts';
 export const answer = defineDirective({
   name: 'answer',
   forms: ['leaf'],
-  about: 'Inside a question of a group quiz: the answer to a question with no options, or the marks and working of one with options.',
+  about:
+    'Inside a question of a group quiz: the answer to a question with no options, or the marks and working of one with options.',
   example: '::answer[Hidden Moon]{accept="the hidden moon; dark moon" marks=2}',
   label: { use: 'optional', about: 'the right answer, as the key shows it; only for a question without options' },
   attributes: {

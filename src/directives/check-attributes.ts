@@ -51,17 +51,38 @@ function findFormFaults(written: WrittenDirective, syntax: DirectiveSyntax): Fau
   if (!syntax.forms.includes(written.form)) {
     const expected = syntax.forms.map((form) => writeDirectiveName(written.name, form)).join(' or ');
     faults.push(
-      fault('directive-place', written.place, `\`${found}\` is not a way to write this directive`, found, expected, `write \`${expected}\``),
+      fault(
+        'directive-place',
+        written.place,
+        `\`${found}\` is not a way to write this directive`,
+        found,
+        expected,
+        `write \`${expected}\``,
+      ),
     );
   }
   if (syntax.label.use === 'none' && written.label !== '') {
     faults.push(
-      fault('directive-syntax', written.place, `\`${found}\` takes no text in square brackets`, `[${written.label}]`, 'no text', 'take the brackets out'),
+      fault(
+        'directive-syntax',
+        written.place,
+        `\`${found}\` takes no text in square brackets`,
+        `[${written.label}]`,
+        'no text',
+        'take the brackets out',
+      ),
     );
   }
   if (syntax.label.use === 'required' && written.label === '') {
     faults.push(
-      fault('directive-syntax', written.place, `\`${found}\` has no text in square brackets`, 'nothing', syntax.label.about ?? 'a text', `write \`${found}[…]\``),
+      fault(
+        'directive-syntax',
+        written.place,
+        `\`${found}\` has no text in square brackets`,
+        'nothing',
+        syntax.label.about ?? 'a text',
+        `write \`${found}[…]\``,
+      ),
     );
   }
   return faults;
@@ -108,14 +129,7 @@ function describeValue(written: WrittenDirective, name: string, found: string, w
   );
 }
 
-function fault(
-  rule: RuleId,
-  place: SourcePlace,
-  what: string,
-  found: string,
-  expected: string,
-  advice: string,
-): Fault {
+function fault(rule: RuleId, place: SourcePlace, what: string, found: string, expected: string, advice: string): Fault {
   return { rule, place, message: `${what}; expected ${expected}; ${advice}`, found, expected };
 }
 

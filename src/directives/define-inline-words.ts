@@ -1,6 +1,6 @@
 import type { NightRecord } from '../calendar/almanac-types.ts';
-import type { Calendar } from '../content/types.ts';
 import { renderName } from '../content/render-name.ts';
+import type { Calendar } from '../content/types.ts';
 import { type Directive, defineDirective } from './definition.ts';
 
 /** A directive in a line of prose that becomes words of the calendar about the night of a day. */

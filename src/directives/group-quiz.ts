@@ -1,7 +1,8 @@
 import type { ElementContent } from 'hast';
 import { h } from 'hastscript';
+import { addDays, computeMonday } from '../content/civil-date.ts';
 import { dealPapers } from '../quiz/deal-papers.ts';
-import type { QuizSheet } from '../quiz/model.ts';
+import type { QuizFacts, QuizSheet } from '../quiz/model.ts';
 import { defineDirective, type ResolveContext, type WrittenDirective } from './definition.ts';
 import { LEARNERS_FOLDER, nameKeyAnchor, nameQuizPage } from './page-names.ts';
 import { readQuestions } from './read-questions.ts';
@@ -28,7 +29,10 @@ export const groupQuiz = defineDirective({
   attributes: {
     groups: { type: 'integer', min: 1, max: 40, about: "how many groups; left out, the school's own groups" },
     minutes: { type: 'integer', min: 1, max: 120, about: 'how long the groups have' },
-    seed: { type: 'text', about: 'a word that decides which group gets which question; left out, the week and lesson do' },
+    seed: {
+      type: 'text',
+      about: 'a word that decides which group gets which question; left out, the week and lesson do',
+    },
   },
   notInside: ['group-quiz', 'handout', 'teacher'],
   resolve(written, values, context) {
@@ -63,7 +67,7 @@ export const groupQuiz = defineDirective({
       h('p.sheet-link', [
         h('a', { href: card.papersHref }, labels.count('papers', card.groups.length)),
         ' · ',
-        h('a', { href: card.keyHref }, labels.text('key')),
+        h('a', { href: card.keyHref }, labels.text('key-link')),
       ]),
     ]),
   ],
@@ -91,17 +95,14 @@ function computeCard(
 /** The school's own names first; where there are too few, "Group 5" and so on. */
 function nameGroups(count: number | undefined, { school, labels }: ResolveContext): string[] {
   const wanted = count ?? Math.max(school.groups.length, 1);
-  return Array.from({ length: wanted }, (_, index) => school.groups[index] ?? labels.text('group-number', { n: index + 1 }));
+  return Array.from(
+    { length: wanted },
+    (_, index) => school.groups[index] ?? labels.text('group-number', { n: index + 1 }),
+  );
 }
 
-function computeFacts({ almanac, calendar, labels, lesson, dates }: ResolveContext) {
-  const days = [...dates.values()].sort();
-  return {
-    almanac,
-    calendar,
-    labels,
-    today: lesson.date,
-    from: days[0] ?? lesson.date,
-    to: days.at(-1) ?? lesson.date,
-  };
+/** Questions are about the seven days of the lesson's week, whichever of them are taught. */
+function computeFacts({ almanac, calendar, labels, lesson }: ResolveContext): QuizFacts {
+  const monday = computeMonday(lesson.date);
+  return { almanac, calendar, labels, today: lesson.date, from: monday, to: addDays(monday, 6) };
 }

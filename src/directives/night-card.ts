@@ -1,28 +1,28 @@
 import type { ElementContent } from 'hast';
 import { h } from 'hastscript';
-import type { Almanac, MoonView, NightRecord } from '../calendar/almanac-types.ts';
+import type { Almanac, MoonView, NightRecord, NightSky } from '../calendar/almanac-types.ts';
 import { requireCivilZone } from '../calendar/civil.ts';
 import { requireLocalInstant } from '../calendar/local-instant.ts';
 import type { CivilDate, InstantMs } from '../calendar/rules.ts';
 import { fillLabel } from '../content/fill-label.ts';
 import type { Labels } from '../content/labels.ts';
-import type { Calendar } from '../content/types.ts';
-import { describeMoon } from '../drawing/moon-words.ts';
-import { renderMoon } from '../drawing/moon.ts';
 import { renderName } from '../content/render-name.ts';
-import { fillSentence } from './fill-sentence.ts';
+import type { Calendar } from '../content/types.ts';
+import { renderMoon } from '../drawing/moon.ts';
 import type { ViewContext } from './definition.ts';
+import { fillSentence } from './fill-sentence.ts';
+import { sayMoon } from './say-moon.ts';
 
 /** All that is said of the night of one date. */
 export interface NightCard {
   readonly record: NightRecord;
   readonly moon: MoonView;
   readonly sentence: string;
-  /** Clock times, or null where there is none within the night. */
+  /** When the Moon came up and goes down around the moment it is best seen; null where it does neither, or is not up. */
   readonly rises: NightClock | null;
   readonly sets: NightClock | null;
-  /** True when the Moon is above the horizon as the night begins. */
-  readonly upAtBeginning: boolean;
+  /** True when the night begins at sunset and the Moon is up by then. */
+  readonly upAtSunset: boolean;
   readonly begins: NightClock;
   /** The night that class time lies in, when it is another than the date's own. */
   readonly atClassTime?: NightRecord;
@@ -42,24 +42,49 @@ export function computeNightCard(
   classBegins: string,
 ): NightCard {
   const record = almanac.nightOn(date);
-  const sky = almanac.skyOf(record);
   const { timeZone } = almanac.place;
-  const toClock = (atMs: InstantMs): NightClock => {
-    const local = requireCivilZone(timeZone).renderLocal(atMs);
-    return { clock: local.slice(11, 16), date: local.slice(0, 10) };
-  };
-  const { moonriseMs, moonsetMs } = sky;
+  const toClock = (atMs: InstantMs | undefined): NightClock | null =>
+    atMs === undefined ? null : readClock(atMs, timeZone);
+  const moon = almanac.moonBestSeen(record);
+  const { riseMs, setMs } = moon.up ? findStretch(almanac, record, moon.atMs) : {};
   const classNight = almanac.nightAt(requireLocalInstant(timeZone, date, classBegins));
   return {
     record,
-    moon: almanac.moonBestSeen(record),
+    moon,
     sentence: fillSentence(calendar.sentence, record),
-    rises: moonriseMs === null ? null : toClock(moonriseMs),
-    sets: moonsetMs === null ? null : toClock(moonsetMs),
-    upAtBeginning: moonsetMs !== null && (moonriseMs === null || moonsetMs < moonriseMs),
-    begins: toClock(record.beginsMs),
+    rises: toClock(riseMs),
+    sets: toClock(setMs),
+    upAtSunset: record.beginsWith === 'sunset' && riseMs !== undefined && riseMs < record.beginsMs,
+    begins: readClock(record.beginsMs, timeZone),
     ...(classNight.date === record.date ? {} : { atClassTime: classNight }),
   };
+}
+
+function readClock(atMs: InstantMs, timeZone: string): NightClock {
+  const local = requireCivilZone(timeZone).renderLocal(atMs);
+  return { clock: local.slice(11, 16), date: local.slice(0, 10) };
+}
+
+/** The rise before and the set after an instant, looked for in the night itself and those beside it. */
+function findStretch(
+  almanac: Almanac,
+  record: NightRecord,
+  atMs: InstantMs,
+): { riseMs?: InstantMs; setMs?: InstantMs } {
+  const skies = [record.beginsMs - 1, record.beginsMs, record.endsMs].flatMap((ms) => findSky(almanac, ms) ?? []);
+  const riseMs = skies.flatMap(({ moonriseMs }) => moonriseMs ?? []).findLast((ms) => ms <= atMs);
+  const setMs = skies.flatMap(({ moonsetMs }) => moonsetMs ?? []).find((ms) => ms >= atMs);
+  return { ...(riseMs === undefined ? {} : { riseMs }), ...(setMs === undefined ? {} : { setMs }) };
+}
+
+/** Undefined before the first and after the last night that the almanac answers for. */
+function findSky(almanac: Almanac, atMs: InstantMs): NightSky | undefined {
+  try {
+    return almanac.skyOf(almanac.nightAt(atMs));
+  } catch (error) {
+    if (error instanceof RangeError) return undefined;
+    throw error;
+  }
 }
 
 const MOON_RADIUS_PX = 90;
@@ -70,15 +95,18 @@ export function renderNightCard(card: NightCard, view: ViewContext): ElementCont
   return [
     h('section.tonight', [
       h('div.tonight-moon', [
-        renderMoon(card.moon, { radius: MOON_RADIUS_PX, title: describeMoon(card.moon, view.labels) }),
+        renderMoon(card.moon, { radius: MOON_RADIUS_PX, title: sayMoon(card.moon, view.labels) }),
       ]),
       h('div.tonight-words', [
         h('p.tonight-date', view.labels.date(record.date, 'day')),
         h('p.tonight-name', [renderName(record.night.name, view.namesLanguage)]),
         h('p.tonight-place', renderNightPlace(record, view)),
         h('p.tonight-sentence', [h('q', [renderName(card.sentence, view.namesLanguage)])]),
+        ...renderMeaning(record),
         h('p.tonight-sky', renderMoonTimes(card, view.labels)),
-        ...(card.atClassTime === undefined ? [] : [h('p.tonight-class', renderClassTime(card, card.atClassTime, view))]),
+        ...(card.atClassTime === undefined
+          ? []
+          : [h('p.tonight-class', renderClassTime(card, card.atClassTime, view))]),
       ]),
     ]),
   ];
@@ -88,35 +116,39 @@ export function renderNightCard(card: NightCard, view: ViewContext): ElementCont
 export function renderNightPlace(record: NightRecord, { labels, namesLanguage }: ViewContext): ElementContent[] {
   const { night, month } = record;
   const parts: ElementContent[][] = [
-    fillLabel(labels, 'night-of-month', { n: String(record.nightOfMonth), length: String(month.length) }),
+    fillLabel(labels, 'night-of-month', { n: record.nightOfMonth, length: month.length }),
     [renderName(night.group, namesLanguage)],
     [renderName(month.name, namesLanguage)],
   ];
-  if (night.say !== undefined) parts.push(fillLabel(labels, 'say', { say: h('strong', { lang: namesLanguage }, night.say) }));
+  if (night.say !== undefined)
+    parts.push(fillLabel(labels, 'say-name', { say: [h('strong', { lang: namesLanguage }, night.say)] }));
   if (record.repeat) parts.push(fillLabel(labels, 'night-repeats', {}));
   return parts.flatMap((part, index) => (index === 0 ? part : [{ type: 'text', value: ' · ' }, ...part]));
 }
 
-/** When the Moon rises and sets within the night, in a sentence or two. */
+/** When the Moon rises and sets, in a line. */
 export function renderMoonTimes(card: NightCard, labels: Labels): ElementContent[] {
   const say = ({ clock, date }: NightClock) =>
     date === card.record.date
       ? labels.clock(clock)
       : labels.text('clock-on-day', { time: labels.clock(clock), day: labels.date(date, 'short') });
-  const sentences: string[] = [];
-  if (card.upAtBeginning && card.record.beginsWith === 'sunset') sentences.push(labels.text('moon-up-at-sunset'));
-  const rises = card.rises === null ? [] : [[card.rises, labels.text('moon-rises', { time: say(card.rises) })] as const];
-  const sets = card.sets === null ? [] : [[card.sets, labels.text('moon-sets', { time: say(card.sets) })] as const];
-  const inOrder = card.upAtBeginning ? [...sets, ...rises] : [...rises, ...sets];
-  sentences.push(...inOrder.map(([, sentence]) => sentence));
-  if (!card.moon.up) sentences.push(labels.text('moon-not-in-the-dark'));
-  return [{ type: 'text', value: sentences.join(' ') }];
+  const parts = [
+    ...(card.rises === null ? [] : [labels.text('moon-rises', { time: say(card.rises) })]),
+    ...(card.upAtSunset ? [labels.text('moon-up-at-sunset')] : []),
+    ...(card.sets === null ? [] : [labels.text('moon-sets', { time: say(card.sets) })]),
+    ...(card.moon.up ? [] : [labels.text('moon-not-in-the-dark')]),
+  ];
+  return [{ type: 'text', value: parts.join(' · ') }];
+}
+
+function renderMeaning({ night }: NightRecord): ElementContent[] {
+  return night.meaning === undefined ? [] : [h('p.tonight-meaning', night.meaning)];
 }
 
 function renderClassTime(card: NightCard, classNight: NightRecord, view: ViewContext): ElementContent[] {
   return fillLabel(view.labels, 'class-time-night', {
-    class: h('strong', [renderName(classNight.night.name, view.namesLanguage)]),
-    tonight: h('strong', [renderName(card.record.night.name, view.namesLanguage)]),
+    class: [h('strong', [renderName(classNight.night.name, view.namesLanguage)])],
+    tonight: [h('strong', [renderName(card.record.night.name, view.namesLanguage)])],
     time: view.labels.clock(card.begins.clock),
   });
 }

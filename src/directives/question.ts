@@ -4,7 +4,8 @@ import { defineDirective } from './definition.ts';
 export const question = defineDirective({
   name: 'question',
   forms: ['leaf'],
-  about: 'Inside a group quiz: a question that the kit computes, another for each group (`ask`), or one from a questions file (`use`).',
+  about:
+    'Inside a group quiz: a question that the kit computes, another for each group (`ask`), or one from a questions file (`use`).',
   example: '::question{ask=nights-until marks=2}',
   label: { use: 'none' },
   attributes: {
@@ -13,7 +14,10 @@ export const question = defineDirective({
       values: ['night-of-date', 'nights-until', 'next-in-run'],
       about: 'the kind of computed question',
     },
-    use: { type: 'text', about: 'a question of a questions file: file and question with a slash between, as in `estuary/hidden-moon`' },
+    use: {
+      type: 'text',
+      about: 'a question of a questions file: file and question with a slash between, as in `estuary/hidden-moon`',
+    },
     marks: { type: 'integer', min: 1, max: 20, about: 'marks for the question' },
   },
   inside: ['group-quiz'],

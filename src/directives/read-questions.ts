@@ -27,12 +27,25 @@ export function readQuestions(quiz: WrittenDirective, context: ResolveContext): 
       asked = true;
       sources.push(...readAsked(node, context));
     } else if (asked && node.type !== 'thematicBreak') {
-      reportQuestion(context, context.placeOf(node), 'text after the first question', 'questions only', 'move it above the first question, or into a question');
+      reportQuestion(
+        context,
+        context.placeOf(node),
+        'text after the first question',
+        'questions only',
+        'move it above the first question, or into a question',
+      );
     } else {
       introduction.push(node);
     }
   }
-  if (!asked) reportQuestion(context, quiz.place, 'a group quiz without a question', 'a numbered list of questions, or `::question{ask=…}`', 'write a question');
+  if (!asked)
+    reportQuestion(
+      context,
+      quiz.place,
+      'a group quiz without a question',
+      'a numbered list of questions, or `::question{ask=…}`',
+      'write a question',
+    );
   return { introduction: context.renderPlain(introduction), sources };
 }
 
@@ -59,7 +72,13 @@ function readHandwritten(item: ListItem, context: ResolveContext): QuestionSourc
       const read = context.readDirective(node);
       if (read === undefined) return [];
       if (answer !== undefined) {
-        reportQuestion(context, read.written.place, 'a second `::answer` in one question', 'one', 'put other spellings in `accept`');
+        reportQuestion(
+          context,
+          read.written.place,
+          'a second `::answer` in one question',
+          'one',
+          'put other spellings in `accept`',
+        );
         return [];
       }
       answer = read;
@@ -125,7 +144,13 @@ function readAsked(node: RootContent, context: ResolveContext): QuestionSource[]
   const { ask, use } = values;
   const marks = readMarks(values);
   if ((ask === undefined) === (use === undefined)) {
-    reportQuestion(context, written.place, ask === undefined ? '`::question` without `ask` or `use`' : '`::question` with both `ask` and `use`', 'one of them', 'write `::question{ask=night-of-date}`');
+    reportQuestion(
+      context,
+      written.place,
+      ask === undefined ? '`::question` without `ask` or `use`' : '`::question` with both `ask` and `use`',
+      'one of them',
+      'write `::question{ask=night-of-date}`',
+    );
     return [];
   }
   if (ask !== undefined) {
@@ -145,7 +170,9 @@ function readFromBank(
   const bank = context.banks.get(use.slice(0, Math.max(slash, 0)));
   const found = bank?.questions[use.slice(slash + 1)];
   if (found === undefined) {
-    const known = [...context.banks.values()].flatMap(({ id, questions }) => Object.keys(questions).map((key) => `${id}/${key}`));
+    const known = [...context.banks.values()].flatMap(({ id, questions }) =>
+      Object.keys(questions).map((key) => `${id}/${key}`),
+    );
     const near = findNearMiss(use, known);
     context.report({
       rule: 'unknown-reference',
@@ -159,7 +186,11 @@ function readFromBank(
   return [convertBankQuestion(found, written.place, marks)];
 }
 
-function convertBankQuestion(question: BankQuestion, place: SourcePlace, { marks = question.marks }: { marks?: number | undefined }): QuestionSource {
+function convertBankQuestion(
+  question: BankQuestion,
+  place: SourcePlace,
+  { marks = question.marks }: { marks?: number | undefined },
+): QuestionSource {
   const common = {
     place,
     prompt: [{ type: 'text' as const, value: question.ask }],

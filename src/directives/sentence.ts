@@ -1,5 +1,5 @@
-import { fillSentence } from './fill-sentence.ts';
 import { defineInlineWords } from './define-inline-words.ts';
+import { fillSentence } from './fill-sentence.ts';
 
 export const sentence = defineInlineWords(
   {

@@ -4,7 +4,8 @@ import { computeNightCard, renderNightCard } from './night-card.ts';
 export const tonight = defineDirective({
   name: 'tonight',
   forms: ['leaf'],
-  about: 'A card for the night of a day: name, how to say it, group, month, sentence, the Moon as it stands in this sky.',
+  about:
+    'A card for the night of a day: name, how to say it, group, month, sentence, the Moon as it stands in this sky.',
   example: '::tonight{on=wednesday}',
   label: { use: 'none' },
   attributes: {

@@ -5,6 +5,16 @@ import type { Calendar, GestureSet, LessonHead, School, WeekPlan } from '../cont
 import type { LessonStep } from '../directives/definition.ts';
 import type { QuizSheet } from '../quiz/model.ts';
 
+/** A picture that a lesson shows. */
+export interface UsedPicture {
+  /** Path from the week's folder, as the file is found. */
+  readonly path: string;
+  /** File name in the pack's `images` folder. */
+  readonly name: string;
+  /** Whether a learner's page shows it; others stay with the teacher. */
+  readonly forLearners: boolean;
+}
+
 /** A page for learners made from a `:::handout`. Rendered in the learner's view: holds no teacher's text. */
 export interface Handout {
   readonly title: string;
@@ -26,6 +36,7 @@ export interface ResolvedLesson {
   readonly body: ElementContent[];
   readonly handouts: readonly Handout[];
   readonly quizzes: readonly QuizSheet[];
+  readonly pictures: readonly UsedPicture[];
 }
 
 /** All that a pack is made from. */

@@ -1,0 +1,37 @@
+import type { Diagnostic } from '../content/diagnostic.ts';
+import { loadLibrary } from '../content/library.ts';
+import { readContent, showPath } from '../node/read-content.ts';
+import type { Arguments } from './arguments.ts';
+import { CONTENT_FOLDER, findWeekFolders, listWeekFolders, openSetting } from './open-weeks.ts';
+import { resolveWeeks } from './resolve-weeks.ts';
+import { sortDiagnostics, tellDiagnostics } from './tell-diagnostics.ts';
+import type { Terminal } from './terminal.ts';
+
+/** Looks for mistakes in the named weeks, or in all weeks and all content files. @returns The exit status. */
+export async function check(given: Arguments, terminal: Terminal): Promise<number> {
+  const { names, options } = given;
+  const everything = names.length === 0;
+  const folders = everything ? await listWeekFolders() : await findWeekFolders(names);
+  const setting = await openSetting(given);
+  const found = everything ? [...loadLibrary(await readContent(options.content ?? CONTENT_FOLDER)).diagnostics] : [];
+  for await (const { diagnostics } of resolveWeeks(folders, setting)) found.push(...diagnostics);
+  const diagnostics = sortDiagnostics(leaveOutRepeats(found));
+  const errors = diagnostics.filter(({ severity }) => severity === 'error').length;
+  if (options.json === true) terminal.print(JSON.stringify(diagnostics, null, 2));
+  else {
+    tellDiagnostics(diagnostics, terminal);
+    if (options.quiet !== true) terminal.print(summarise(folders.map(showPath), errors, diagnostics.length - errors));
+  }
+  return errors === 0 ? 0 : 1;
+}
+
+/** A content file that a week needs is read twice when everything is checked. */
+function leaveOutRepeats(diagnostics: readonly Diagnostic[]): Diagnostic[] {
+  return [...new Map(diagnostics.map((diagnostic) => [JSON.stringify(diagnostic), diagnostic])).values()];
+}
+
+function summarise(weeks: readonly string[], errors: number, others: number): string {
+  const counted = `${weeks.length} ${weeks.length === 1 ? 'week' : 'weeks'}${weeks.length === 0 ? '' : ` (${weeks.join(', ')})`}`;
+  if (errors + others === 0) return `${counted}: no mistakes found.`;
+  return `${counted}: ${errors} ${errors === 1 ? 'mistake' : 'mistakes'}, ${others} ${others === 1 ? 'remark' : 'remarks'}.`;
+}

@@ -1,0 +1,69 @@
+/** What `lessontide --help` and `lessontide COMMAND --help` print. It teaches by example, shortest first. */
+export const HELP = {
+  lessontide: `Lessontide turns a week of Markdown lessons into a lesson pack.
+
+  lessontide build WEEK…    make the pack of a week, in output/
+  lessontide check [WEEK…]  look for mistakes, write nothing
+  lessontide nights         say which night each date is
+
+A week is a folder below lessons/ with a week.yaml in it; its name will do:
+
+  lessontide build round-moon
+
+Then open the page that the last line names. Every command explains itself:
+
+  lessontide build --help
+
+Exit status: 0 done, 1 something in the content is wrong and is listed,
+2 the command was not understood, 3 the kit itself failed.`,
+
+  build: `lessontide build WEEK… makes the pack of each week.
+
+  lessontide build round-moon
+  lessontide build round-moon vers-la-nuit-noire
+  lessontide build lessons/round-moon --out ../for-the-office
+
+The pack is a folder of pages that open with a double click. It is written whole
+or not at all: after a mistake, the last good pack is still there. A pack that
+somebody has changed by hand is not overwritten without --replace.
+
+  --content DIR   where schools/, calendars/, gestures/ … are (content)
+  --out DIR       where packs go (output)
+  --school ID     another school than week.yaml names
+  --calendar ID   another calendar than the school's file names
+  --replace       overwrite a pack that was changed by hand
+  --json          print what was made as JSON
+  --quiet         print mistakes only`,
+
+  check: `lessontide check looks for mistakes in weeks and in all content files.
+
+  lessontide check                 everything
+  lessontide check round-moon      one week, and what it needs
+
+It resolves every directive as build does, and writes nothing. Each mistake is
+a line: file, line, column, what was found, what was expected, what to do.
+
+  --content DIR   where schools/, calendars/, gestures/ … are (content)
+  --school ID     another school than week.yaml names
+  --calendar ID   another calendar than the school's file names
+  --json          print the findings as JSON
+  --quiet         print mistakes only`,
+
+  nights: `lessontide nights says which night each date is at a school.
+
+  lessontide nights --from 2026-07-01 --to 2026-07-31
+  lessontide nights --from 2026-07-29 --school ormevire
+  lessontide nights --from 2026-07-01 --to 2026-07-31 --json
+
+Dates are of the school's own clocks, from 1900-01-01 to 2100-12-31; --to alone
+left out means the one date. A night carries the date on which it begins.
+
+  --from DATE     the first date, YYYY-MM-DD
+  --to DATE       the last date
+  --content DIR   where schools/, calendars/, gestures/ … are (content)
+  --school ID     which school (needed when there is more than one)
+  --calendar ID   another calendar than the school's file names
+  --json          a row a date, for other programs`,
+} as const;
+
+export type HelpTopic = keyof typeof HELP;

@@ -1,0 +1,340 @@
+import type { PlaceholderIn } from './template.ts';
+
+/** One fixed word or sentence of a pack. */
+interface LabelEntry {
+  /** The English text, with placeholders in braces; two forms where a number `{n}` decides. */
+  readonly english: string | { readonly one: string; readonly other: string };
+  /** Where it is used, for translators. */
+  readonly about: string;
+  /** Placeholders any of which a translation may use, where the English does not say it all. */
+  readonly mayUse?: readonly string[];
+}
+
+/**
+ * Every fixed word of a pack, with its English text. Other languages are files in content/labels.
+ * To add one, add a line here and in each of those files: a test names what is missing.
+ */
+export const LABELS = {
+  // Days and months
+  'weekday-monday': { english: 'Monday', about: 'Day of the week, as it stands in a date' },
+  'weekday-tuesday': { english: 'Tuesday', about: 'Day of the week' },
+  'weekday-wednesday': { english: 'Wednesday', about: 'Day of the week' },
+  'weekday-thursday': { english: 'Thursday', about: 'Day of the week' },
+  'weekday-friday': { english: 'Friday', about: 'Day of the week' },
+  'weekday-saturday': { english: 'Saturday', about: 'Day of the week' },
+  'weekday-sunday': { english: 'Sunday', about: 'Day of the week' },
+  'weekday-short-monday': { english: 'Mon', about: 'Day of the week, short' },
+  'weekday-short-tuesday': { english: 'Tue', about: 'Day of the week, short' },
+  'weekday-short-wednesday': { english: 'Wed', about: 'Day of the week, short' },
+  'weekday-short-thursday': { english: 'Thu', about: 'Day of the week, short' },
+  'weekday-short-friday': { english: 'Fri', about: 'Day of the week, short' },
+  'weekday-short-saturday': { english: 'Sat', about: 'Day of the week, short' },
+  'weekday-short-sunday': { english: 'Sun', about: 'Day of the week, short' },
+  'month-1': { english: 'January', about: 'Month of the civil year, as it stands in a date' },
+  'month-2': { english: 'February', about: 'Month of the civil year' },
+  'month-3': { english: 'March', about: 'Month of the civil year' },
+  'month-4': { english: 'April', about: 'Month of the civil year' },
+  'month-5': { english: 'May', about: 'Month of the civil year' },
+  'month-6': { english: 'June', about: 'Month of the civil year' },
+  'month-7': { english: 'July', about: 'Month of the civil year' },
+  'month-8': { english: 'August', about: 'Month of the civil year' },
+  'month-9': { english: 'September', about: 'Month of the civil year' },
+  'month-10': { english: 'October', about: 'Month of the civil year' },
+  'month-11': { english: 'November', about: 'Month of the civil year' },
+  'month-12': { english: 'December', about: 'Month of the civil year' },
+  'month-short-1': { english: 'Jan', about: 'Month of the civil year, short' },
+  'month-short-2': { english: 'Feb', about: 'Month of the civil year, short' },
+  'month-short-3': { english: 'Mar', about: 'Month of the civil year, short' },
+  'month-short-4': { english: 'Apr', about: 'Month of the civil year, short' },
+  'month-short-5': { english: 'May', about: 'Month of the civil year, short' },
+  'month-short-6': { english: 'Jun', about: 'Month of the civil year, short' },
+  'month-short-7': { english: 'Jul', about: 'Month of the civil year, short' },
+  'month-short-8': { english: 'Aug', about: 'Month of the civil year, short' },
+  'month-short-9': { english: 'Sep', about: 'Month of the civil year, short' },
+  'month-short-10': { english: 'Oct', about: 'Month of the civil year, short' },
+  'month-short-11': { english: 'Nov', about: 'Month of the civil year, short' },
+  'month-short-12': { english: 'Dec', about: 'Month of the civil year, short' },
+
+  // Dates, times, numbers, lists
+  'date-long': { english: '{weekday} {day} {month} {year}', about: 'A date in full' },
+  'date-day': { english: '{weekday} {day} {month}', about: 'A date without its year' },
+  'date-short': { english: '{weekday} {day} {month}', about: 'A date with short names' },
+  'date-range': { english: '{from} to {to}', about: 'From one date to another' },
+  'date-first-of-month': { english: '1', about: 'The number of the first day of a month, in a date' },
+  clock: {
+    english: '{h12}:{mm} {ampm}',
+    about: 'A time of day; {h24} and {hh} (two digits) count 0 to 23',
+    mayUse: ['h12', 'h24', 'hh', 'mm', 'ampm'],
+  },
+  'clock-am': { english: 'am', about: 'Before noon, in a time of day' },
+  'clock-pm': { english: 'pm', about: 'After noon, in a time of day' },
+  'clock-range': { english: '{from} to {to}', about: 'From one time of day to another' },
+  'decimal-mark': { english: '.', about: 'Between the whole part of a number and its decimals' },
+  'list-between': { english: '{before}, {next}', about: 'Joins entries of a list, but for the last' },
+  'list-last': { english: '{before} and {last}', about: 'Joins the last entry of a list' },
+
+  // The Moon and its nights
+  'phase-new-moon': { english: 'new Moon', about: 'Phase of the Moon' },
+  'phase-first-quarter': { english: 'first quarter', about: 'Phase of the Moon' },
+  'phase-full-moon': { english: 'full Moon', about: 'Phase of the Moon' },
+  'phase-last-quarter': { english: 'last quarter', about: 'Phase of the Moon' },
+  'night-of-month': { english: 'night {n} of {length}', about: 'Which night of the month it is' },
+  'say-name': { english: 'say: {say}', about: 'How a name is said' },
+  night: { english: 'Night', about: 'Heading of a column or a line' },
+  group: { english: 'Group', about: 'A group of nights, as a heading' },
+  month: { english: 'Month', about: 'A month of the calendar, as a heading' },
+  today: { english: 'Today', about: 'Marks the present day' },
+  tonight: { english: 'Tonight', about: 'Heading over the night of a day' },
+  'moon-rises': { english: 'The Moon rises at {time}', about: 'Moonrise' },
+  'moon-sets': { english: 'The Moon sets at {time}', about: 'Moonset' },
+  'sun-rises': { english: 'The Sun rises at {time}', about: 'Sunrise' },
+  'sun-sets': { english: 'The Sun sets at {time}', about: 'Sunset' },
+
+  // Directives
+  'night-repeats': {
+    english: 'the name comes a second time',
+    about: 'After the place of a night whose name was said before this month',
+  },
+  'clock-on-day': { english: '{time} on {day}', about: 'A time that falls on another date' },
+  'moon-up-at-sunset': { english: 'The Moon is already up at sunset', about: 'When to look' },
+  'moon-not-in-the-dark': { english: 'The Moon is not up during the dark hours', about: 'When to look' },
+  'class-time-night': {
+    english: 'Class time is still in {class}: {tonight} begins at {time}.',
+    about: 'Where the day begins at sunset, class lies in the night before',
+  },
+  'teacher-note': { english: 'For the teacher', about: 'Heading of a note' },
+  handout: { english: 'Handout', about: 'Before the title of a page for learners' },
+  questions: { english: { one: '{n} question', other: '{n} questions' }, about: 'How long a quiz is' },
+  'key-link': { english: 'Key, teacher only', about: 'Link to the answers' },
+  'group-number': { english: 'Group {n}', about: 'A group of learners without a name of its own' },
+  'box-ticked': { english: 'ticked', about: 'Said of a ticked box in a list' },
+  'moon-looks-dark': { english: 'The Moon is dark.', about: 'Says what a drawing shows' },
+  'moon-looks-full': { english: 'The Moon is full and round.', about: 'Says what a drawing shows' },
+  'moon-looks-crescent': { english: 'A crescent Moon, lit {side}.', about: 'Says what a drawing shows' },
+  'moon-looks-half': { english: 'A half Moon, lit {side}.', about: 'Says what a drawing shows' },
+  'moon-looks-gibbous': { english: 'A Moon more than half lit, brightest {side}.', about: 'Says what a drawing shows' },
+  'side-top': { english: 'at the top', about: 'Which side is lit' },
+  'side-top-left': { english: 'at the top left', about: 'Which side is lit' },
+  'side-left': { english: 'on the left', about: 'Which side is lit' },
+  'side-bottom-left': { english: 'at the bottom left', about: 'Which side is lit' },
+  'side-bottom': { english: 'at the bottom', about: 'Which side is lit' },
+  'side-bottom-right': { english: 'at the bottom right', about: 'Which side is lit' },
+  'side-right': { english: 'on the right', about: 'Which side is lit' },
+  'side-top-right': { english: 'at the top right', about: 'Which side is lit' },
+  'gesture-run-facts': {
+    english: '{tempo} beats a minute · {beats} · {time} in all',
+    about: 'Speed and length of a run of gestures; {beats} is the next label',
+  },
+  'beats-a-night': {
+    english: { one: 'one beat a night', other: '{n} beats a night' },
+    about: 'Length of a night in a run of gestures',
+  },
+  'gesture-seated': { english: 'Seated: {how}', about: 'The way of doing a gesture in a chair' },
+  'gesture-count': {
+    english: 'count {n}, from {time}',
+    about: 'When in the run a gesture comes; {time} is minutes and seconds',
+  },
+  'gesture-none': { english: 'no gesture yet', about: 'For a night without a gesture' },
+  'gesture-run': { english: 'Gesture sequence', about: 'Name of a run of gestures for those who do not see it' },
+
+  // Directives
+  'group-quiz': { english: 'Group quiz', about: 'What a page for learners is' },
+
+  // Lessons
+  minutes: { english: { one: '{n} minute', other: '{n} minutes' }, about: 'A length of time' },
+  'teacher-only': { english: 'Teacher only', about: 'Over what learners do not get' },
+  'what-to-do': { english: 'What to do', about: 'Heading of the start page' },
+  bring: { english: 'Bring', about: 'Heading over what the teacher needs that day' },
+  'if-something-fails': { english: 'If something fails', about: 'Heading over notes for a relief teacher' },
+  intentions: { english: 'We are learning to', about: 'Heading over the learning intentions' },
+  success: { english: 'We know we can when', about: 'Heading over the success criteria' },
+  materials: { english: 'Materials', about: 'Heading over what the lesson needs' },
+
+  // Quizzes
+  marks: { english: { one: '{n} mark', other: '{n} marks' }, about: 'What a question is worth' },
+  question: { english: 'Question {n}', about: 'Number of a question' },
+  answers: { english: 'Answers', about: 'Heading of the key' },
+  'name-of-group': { english: 'Name of group', about: 'Before the line a group writes its name on' },
+  roles: { english: 'Roles', about: 'Who does what in a group' },
+  'role-reader': { english: 'Reader', about: 'Reads the questions aloud' },
+  'role-writer': { english: 'Writer', about: 'Writes the answers' },
+  'role-checker': { english: 'Checker', about: 'Sees that all agree' },
+  'role-timekeeper': { english: 'Timekeeper', about: 'Watches the time' },
+
+  // Questions computed from the calendar
+  'quiz-ask-night-of-date': { english: 'Which night is {date}?', about: 'Question, where the day begins at midnight' },
+  'quiz-ask-night-from-sunset': { english: 'Which night is {date}, from sunset on?', about: 'Question' },
+  'quiz-ask-night-from-sunrise': { english: 'Which night is {date}, from sunrise on?', about: 'Question' },
+  'quiz-ask-nights-until': { english: 'Tonight is {tonight}. How many nights until {night}?', about: 'Question' },
+  'quiz-ask-next-in-run': { english: 'Which night comes after {night} this month?', about: 'Question' },
+  'quiz-ask-next-after-last': {
+    english: '{night} is the last night of this month. Which night comes next?',
+    about: 'Question',
+  },
+  'quiz-unit-nights': {
+    english: 'nights',
+    about: 'After the line a number of nights is written on, whatever the number',
+  },
+  'quiz-nights': { english: { one: '{n} night', other: '{n} nights' }, about: 'The answer, in the key' },
+  'quiz-working-date': { english: '{date} is night {number} of the month: {night}.', about: 'In the key' },
+  'quiz-working-said-again': { english: '{night} is said for more than one night this month.', about: 'In the key' },
+  'quiz-working-between': { english: 'The night before is {before}, the night after is {after}.', about: 'In the key' },
+  'quiz-working-count': {
+    english: 'Count on from tonight, starting with the night after: {nights}.',
+    about: 'In the key',
+  },
+  'quiz-working-counted-tonight': {
+    english: 'A learner who counted tonight as well has written {number}.',
+    about: 'In the key',
+  },
+  'quiz-working-next': { english: 'After {night} comes {next}.', about: 'In the key' },
+  'quiz-working-month-ends': {
+    english: 'This month has {number} nights; the next month begins with {night}.',
+    about: 'In the key',
+  },
+  'quiz-working-not-reached': { english: '{night} does not come this time.', about: 'In the key' },
+  'quiz-working-too-early': { english: '{night} would be too early.', about: 'In the key, of a wrong option' },
+  'quiz-working-too-late': { english: '{night} would be too late.', about: 'In the key, of a wrong option' },
+  'quiz-working-mirror': {
+    english: '{night} is its mirror in the other half of the month.',
+    about: 'In the key, of a wrong option',
+  },
+
+  // Pages of the pack
+  'start-here': { english: 'Start here', about: 'The page that is opened first' },
+  'pack-pages': { english: 'Pages of this pack', about: 'Names the links on top of a page, for screen readers' },
+  'days-of-week': { english: 'Days of this week', about: 'Names the strip of days, for screen readers' },
+  'skip-link': { english: 'Skip to the content', about: 'First link of a page, for keyboards and screen readers' },
+  'month-for-wall': { english: 'Month for the wall', about: 'Link to the page with the whole month' },
+  'answer-key': { english: 'Answer key', about: 'The page with all answers' },
+  'for-learners': { english: 'For learners', about: 'The list of papers and handouts' },
+  'begins-at': { english: 'begins at {time}', about: 'When a lesson begins' },
+  steps: { english: 'Steps', about: 'Heading over the list of timed steps' },
+  'to-print': { english: 'Print for class', about: 'Heading over links to papers and handouts' },
+  papers: {
+    english: { one: '{n} paper', other: '{n} papers' },
+    about: 'How many papers a quiz has, one for each group',
+  },
+  'key-to': { english: 'Key: {title}', about: 'Link to the answers of a quiz' },
+  'night-named': { english: 'Night: {night}', about: 'The night a date carries' },
+  'lesson-before': { english: 'Before', about: 'Over the link to the lesson before' },
+  'lesson-after': { english: 'After', about: 'Over the link to the next lesson' },
+  'other-lessons': {
+    english: 'Other lessons',
+    about: 'Names the links to the lessons before and after, for screen readers',
+  },
+  'how-we-know': { english: 'How we know', about: 'Heading over the rule of the calendar' },
+  'calendar-named': { english: 'The calendar is {title}.', about: 'The name of the calendar, in a sentence' },
+  'day-begins-sunset': {
+    english: 'A night begins at sunset and lasts until the next sunset.',
+    about: 'Rule of the calendar',
+  },
+  'day-begins-midnight': {
+    english: 'A night begins at midnight and lasts until the next midnight.',
+    about: 'Rule of the calendar',
+  },
+  'day-begins-sunrise': {
+    english: 'A night begins at sunrise and lasts until the next sunrise.',
+    about: 'Rule of the calendar',
+  },
+  'month-begins-conjunction': {
+    english: 'A month begins with the night in which the Moon passes the Sun, the new Moon.',
+    about: 'Rule of the calendar',
+  },
+  'month-begins-full-moon': {
+    english: 'A month begins with the night in which the Moon is full.',
+    about: 'Rule of the calendar',
+  },
+  'nights-later': {
+    english: { one: 'Its first night is {n} night later.', other: 'Its first night is {n} nights later.' },
+    about: 'Follows the rule of the month',
+  },
+  'nights-earlier': {
+    english: { one: 'Its first night is {n} night earlier.', other: 'Its first night is {n} nights earlier.' },
+    about: 'Follows the rule of the month',
+  },
+  'computed-for-here': {
+    english: 'Computed for this place, in local time:',
+    about: 'Over a list of phases with date and time',
+  },
+  'phase-at': { english: '{phase}: {date}, {time}', about: 'A phase with its date and time' },
+  'keeper-first': {
+    english: 'Everything here is computed as an aid: the word of the keeper, {keeper}, and local practice come first.',
+    about: 'At the foot of pages',
+  },
+  'not-a-tide-table': { english: 'It is not a tide table or a forecast.', about: 'At the foot of pages' },
+  'no-quiz-this-week': { english: 'There is no quiz this week.', about: 'On the answer key of a week without a quiz' },
+  'key-stays-with-teacher': {
+    english: 'These pages hold answers. They stay with the teacher.',
+    about: 'At the foot of the answer key',
+  },
+  'also-accept': { english: 'Also right:', about: 'Before other spellings of an answer' },
+  'mark-sheet': { english: 'Mark sheet', about: 'A table to write marks in' },
+  total: { english: 'Total', about: 'The sum of the marks' },
+  'quiz-group': { english: 'Group', about: 'Before the name of a group of learners' },
+  'tick-one': { english: 'Tick one.', about: 'How to answer a question with one right option' },
+  'tick-all-right': { english: 'Tick every right one.', about: 'How to answer a question with several right options' },
+  'write-here': { english: 'Write here:', about: 'Before a line to write on, for screen readers' },
+  'role-drummer': { english: 'Drummer', about: 'Keeps the beat' },
+  'name-line': { english: 'Name', about: "Before the line for a learner's name" },
+  'date-line': { english: 'Date', about: 'Before the line for the date' },
+  'no-sheets': {
+    english: 'There are no papers or handouts this week.',
+    about: 'On the list for learners when it is empty',
+  },
+  'print-these': {
+    english: 'Learners may have everything on this page.',
+    about: 'At the foot of the list for learners',
+  },
+  'score-strong': { english: 'strong beat: a new group begins', about: 'Legend of the score' },
+  'score-beat': { english: 'beat: one night, one gesture', about: 'Legend of the score' },
+  'score-picture': {
+    english: 'The month as a score. The list below says the same.',
+    about: 'What the picture of the score says to screen readers',
+  },
+  'score-as-list': { english: 'The same as a list', about: 'Heading over the nights of the score' },
+  'score-seen-from': {
+    english: 'The Moon as it stands when highest, seen from {latitude}.',
+    about: 'At the foot of the score',
+  },
+  'latitude-north': { english: '{n}° north', about: 'A latitude' },
+  'latitude-south': { english: '{n}° south', about: 'A latitude' },
+  'notes-for-week': { english: 'Notes for the whole week, at the end', about: 'Link to the notes for a relief teacher' },
+  'print-on-a3': { english: 'Prints on one A3 sheet, or on A4 at 71 percent.', about: 'Over the score' },
+} as const satisfies Readonly<Record<string, LabelEntry>>;
+
+/** The key of any label. */
+export type LabelKey = keyof typeof LABELS;
+
+/** Keys of labels with two forms. */
+export type CountKey = { [Key in LabelKey]: (typeof LABELS)[Key]['english'] extends string ? never : Key }[LabelKey];
+
+/** Keys of labels with one form. */
+export type TextKey = Exclude<LabelKey, CountKey>;
+
+type EnglishOf<Key extends LabelKey> = (typeof LABELS)[Key]['english'];
+
+/** Names of the placeholders of a label; `n` of a label with two forms is the number itself. */
+export type PlaceholderOf<Key extends LabelKey> =
+  EnglishOf<Key> extends infer English
+    ? English extends string
+      ? PlaceholderIn<English>
+      : English extends { readonly other: infer Other extends string }
+        ? Exclude<PlaceholderIn<Other>, 'n'>
+        : never
+    : never;
+
+/** All keys, in the order of the catalogue. */
+export const LABEL_KEYS: readonly LabelKey[] =
+  // Object.keys gives the keys of the literal above and no others.
+  Object.keys(LABELS) as LabelKey[];
+
+/** The entry of a key, in its general form. */
+export function getLabelEntry(key: LabelKey): LabelEntry {
+  return LABELS[key];
+}
+
+/** True for the key of a label. */
+export function isLabelKey(key: string): key is LabelKey {
+  return Object.hasOwn(LABELS, key);
+}

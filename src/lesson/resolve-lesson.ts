@@ -1,0 +1,173 @@
+import type { ElementContent } from 'hast';
+import type { RootContent } from 'mdast';
+import type { Directives } from 'mdast-util-directive';
+import { requireLocalInstant } from '../calendar/local-instant.ts';
+import type { Diagnostic } from '../content/diagnostic.ts';
+import { findNearMiss } from '../content/near-miss.ts';
+import { checkAttributes, writeDirectiveName } from '../directives/check-attributes.ts';
+import type {
+  CheckedValues,
+  Directive,
+  ReadyDirective,
+  ResolveContext,
+  ViewContext,
+  WrittenDirective,
+} from '../directives/definition.ts';
+import { DIRECTIVES } from './directive-registry.ts';
+import type { ResolvedLesson } from './model.ts';
+import { isDirective, type NumberedDirective, numberDirectives, placeOf } from './number-directives.ts';
+import type { ParsedLesson } from './parse-lesson.ts';
+import { renderMarkdown } from './render-markdown.ts';
+import { type KnownTargets, resolveReferences } from './resolve-references.ts';
+
+/** Everything around a lesson that its directives may look at. */
+export type LessonSetting = Omit<ResolveContext, 'renderPlain' | 'readDirective' | 'placeOf' | 'report'>;
+
+interface Reading {
+  readonly written: WrittenDirective;
+  readonly values: CheckedValues;
+}
+
+/** Directives of a lesson by their nodes: as read, and ready to be drawn. */
+interface Resolution {
+  readonly readings: Map<Directives, Reading>;
+  readonly ready: Map<Directives, ReadyDirective>;
+}
+
+const BY_NAME: ReadonlyMap<string, Directive> = new Map(DIRECTIVES.map((directive) => [directive.name, directive]));
+
+/** The page's own heading is the lesson's title; the author's come below it. */
+const HEADING_SHIFT = 1;
+
+/**
+ * Resolves every directive of a parsed lesson and renders its pages' text. All faults are reported; what they leave
+ * out of the result must not be published.
+ */
+export function resolveLesson(
+  parsed: ParsedLesson,
+  setting: LessonSetting,
+  targets: KnownTargets,
+  report: (diagnostic: Diagnostic) => void,
+): ResolvedLesson {
+  const { almanac, lesson, labels, calendar, school } = setting;
+  const pictures = resolveReferences(parsed.tree, parsed.definitions, targets, lesson.file, report);
+  const numbered = numberDirectives(parsed.tree, lesson.file);
+  const resolution: Resolution = { readings: new Map(), ready: new Map() };
+  const view: ViewContext = { labels, namesLanguage: calendar.language };
+  const shared = { headingShift: HEADING_SHIFT, definitions: parsed.definitions };
+  const renderForLearner = (nodes: readonly RootContent[]): ElementContent[] =>
+    renderMarkdown(nodes, {
+      ...shared,
+      slot: (node, children) => resolution.ready.get(node)?.renderLearner(children, view) ?? [],
+      tickTaskLists: false,
+    });
+  const context: ResolveContext = {
+    ...setting,
+    renderPlain: renderForLearner,
+    readDirective: (node) => (isDirective(node) ? resolution.readings.get(node) : undefined),
+    placeOf: (node) => placeOf(node, lesson.file),
+    report,
+  };
+  for (const each of numbered) prepareDirective(each, context, resolution);
+  checkMinutes(numbered, setting, report);
+  const parts = numbered.flatMap(({ node }) => resolution.ready.get(node) ?? []);
+  const classBegins = lesson.head.begins ?? school.classBegins;
+  return {
+    head: lesson.head,
+    slug: lesson.slug,
+    tonight: almanac.nightOn(lesson.date),
+    atClassTime: almanac.nightAt(requireLocalInstant(almanac.place.timeZone, lesson.date, classBegins)),
+    steps: parts.flatMap(({ step }) => step ?? []),
+    body: renderMarkdown(parsed.tree.children, {
+      ...shared,
+      slot: (node, children) => resolution.ready.get(node)?.renderTeacher(children, view) ?? [],
+      tickTaskLists: { label: labels.text('box-ticked') },
+    }),
+    handouts: numbered.flatMap(({ node, written }) => {
+      const handout = resolution.ready.get(node)?.handout;
+      return handout === undefined ? [] : [{ ...handout, body: renderForLearner(written.children) }];
+    }),
+    quizzes: parts.flatMap(({ quiz }) => quiz ?? []),
+    pictures,
+  };
+}
+
+function prepareDirective(
+  { node, written, around }: NumberedDirective,
+  context: ResolveContext,
+  { readings, ready }: Resolution,
+): void {
+  // Its syntax was found wrong and reported: what it holds is not what the author meant.
+  if (node.data?.written?.misread === true) return;
+  const directive = BY_NAME.get(written.name);
+  if (directive === undefined) {
+    context.report(describeUnknown(written));
+    return;
+  }
+  const misplaced = findMisplacement(written, directive, around);
+  if (misplaced !== undefined) context.report(misplaced);
+  const values = checkAttributes(written, directive, context, context.report);
+  if (values === undefined || misplaced !== undefined) return;
+  readings.set(node, { written, values });
+  const prepared = directive.prepare(written, values, context);
+  if (prepared !== undefined) ready.set(node, prepared);
+}
+
+function describeUnknown({ name, form, place }: WrittenDirective): Diagnostic {
+  const found = writeDirectiveName(name, form);
+  const known = DIRECTIVES.filter(({ forms }) => forms.includes(form)).map((each) => each.name);
+  const near = findNearMiss(name, known) ?? findNearMiss(name, [...BY_NAME.keys()]);
+  const advice = near === undefined ? 'see the list of directives' : `did you mean \`${near}\`?`;
+  const expected = known.map((each) => `\`${each}\``).join(', ');
+  const message = `\`${found}\` is not a directive; expected one of ${expected}; ${advice}`;
+  return { rule: 'directive-unknown', severity: 'error', place, message, found, expected };
+}
+
+function findMisplacement(
+  { name, form, place }: WrittenDirective,
+  { inside, notInside }: Directive,
+  around: readonly string[],
+): Diagnostic | undefined {
+  const found = writeDirectiveName(name, form);
+  const outer = around.find((each) => notInside?.includes(each));
+  const common = { rule: 'directive-place', severity: 'error', place, found } as const;
+  if (outer !== undefined) {
+    const expected = `a place outside \`:::${outer}\``;
+    return {
+      ...common,
+      expected,
+      message: `\`${found}\` stands inside \`:::${outer}\`; expected ${expected}; move it out`,
+    };
+  }
+  if (inside === undefined || inside.some((each) => around.includes(each))) return undefined;
+  const expected = inside.map((each) => `\`:::${each}\``).join(' or ');
+  return {
+    ...common,
+    expected,
+    message: `\`${found}\` stands by itself; expected it inside ${expected}; move it there`,
+  };
+}
+
+/** The minutes of the steps must be the lesson's minutes; a lesson without steps makes no such promise. */
+function checkMinutes(
+  numbered: readonly NumberedDirective[],
+  { lesson }: LessonSetting,
+  report: (diagnostic: Diagnostic) => void,
+): void {
+  const steps = numbered.filter(({ written }) => written.name === 'step');
+  const last = steps.reduce<NumberedDirective | undefined>(
+    (latest, each) => (latest !== undefined && latest.written.number > each.written.number ? latest : each),
+    undefined,
+  );
+  if (last === undefined) return;
+  const total = last.written.minutesBefore + Number(last.written.attributes['minutes'] ?? 0);
+  if (total === lesson.head.minutes || Number.isNaN(total)) return;
+  report({
+    rule: 'step-minutes',
+    severity: 'error',
+    place: last.written.attributePlace('minutes'),
+    message: `The steps take \`${total}\` minutes; expected \`${lesson.head.minutes}\`, as \`minutes\` at the top of the lesson says; change a step or the top`,
+    found: String(total),
+    expected: String(lesson.head.minutes),
+  });
+}

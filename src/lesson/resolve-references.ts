@@ -1,0 +1,115 @@
+import type { Definition, Image, Link, Root, RootContent } from 'mdast';
+import type { Diagnostic } from '../content/diagnostic.ts';
+import { findNearMiss } from '../content/near-miss.ts';
+import type { UsedPicture } from './model.ts';
+import { isDirective, placeOf } from './number-directives.ts';
+
+/** What links and pictures may point at. */
+export interface KnownTargets {
+  /** Picture files of the week, as paths from its folder. */
+  readonly pictures: readonly string[];
+  /** Names of the teacher's pages. */
+  readonly pages: readonly string[];
+}
+
+/** Directives whose text goes to learners' pages. */
+const FOR_LEARNERS: ReadonlySet<string> = new Set(['handout', 'group-quiz']);
+
+/** A scheme, as RFC 3986 section 3.1 writes it, or an address without one. */
+const LEAVES_THE_PACK = /^(?:[a-z][a-z0-9+.-]*:|\/\/)/i;
+
+/**
+ * Checks every link and picture of a lesson. Pictures are turned to where the pack keeps them.
+ * Reported: a picture that is not there or is on the web, a link into the pack that leads nowhere or, on a learner's
+ * page, to the teacher's part.
+ */
+export function resolveReferences(
+  tree: Root,
+  definitions: readonly Definition[],
+  known: KnownTargets,
+  file: string,
+  report: (diagnostic: Diagnostic) => void,
+): UsedPicture[] {
+  const used: UsedPicture[] = [];
+  const byIdentifier = new Map(definitions.toReversed().map((definition) => [definition.identifier, definition]));
+  const usePicture = (node: Image | Definition, from: RootContent, forLearners: boolean): void => {
+    const path = findPicture(node.url, known.pictures);
+    // A definition that two pictures share has been turned already.
+    const before = used.find(({ name }) => node.url === writePictureUrl(name));
+    if (path === undefined && before === undefined) {
+      report(describePicture(node.url, known.pictures, placeOf(from, file)));
+      return;
+    }
+    const name = before?.name ?? (path ?? '').replaceAll('/', '-');
+    used.push({ path: before?.path ?? path ?? '', name, forLearners });
+    node.url = writePictureUrl(name);
+  };
+  const useLink = (node: Link | Definition, from: RootContent, forLearners: boolean): void => {
+    const message = describeLink(node.url, known.pages, forLearners);
+    if (message === undefined) return;
+    report({ rule: 'link-broken', severity: 'error', place: placeOf(from, file), message, found: node.url });
+  };
+  const visit = (node: RootContent, forLearners: boolean): void => {
+    const defined = 'identifier' in node ? byIdentifier.get(node.identifier) : undefined;
+    if (node.type === 'image') usePicture(node, node, forLearners);
+    if (node.type === 'imageReference' && defined !== undefined) usePicture(defined, node, forLearners);
+    if (node.type === 'link') useLink(node, node, forLearners);
+    if (node.type === 'linkReference' && defined !== undefined) useLink(defined, node, forLearners);
+    const inside = forLearners || (isDirective(node) && FOR_LEARNERS.has(node.name));
+    if ('children' in node) for (const child of node.children) visit(child, inside);
+  };
+  for (const node of tree.children) visit(node, false);
+  return used;
+}
+
+function writePictureUrl(name: string): string {
+  return `images/${encodeURIComponent(name)}`;
+}
+
+function findPicture(url: string, pictures: readonly string[]): string | undefined {
+  if (LEAVES_THE_PACK.test(url)) return undefined;
+  const path = decodePath(url)
+    .replace(/^(?:\.\/)+/, '')
+    .normalize('NFC');
+  return pictures.find((picture) => picture.normalize('NFC') === path);
+}
+
+/** Escapes decoded; an address with a wrong escape stays as it is and is then not found. */
+function decodePath(url: string): string {
+  try {
+    return decodeURIComponent(url);
+  } catch {
+    return url;
+  }
+}
+
+function describePicture(url: string, pictures: readonly string[], place: Diagnostic['place']): Diagnostic {
+  const web = LEAVES_THE_PACK.test(url);
+  const near = web ? undefined : findNearMiss(url, pictures);
+  const expected = "a picture file in the week's folder";
+  const advice = web
+    ? 'a pack opens without a network: save the picture in the folder'
+    : near === undefined
+      ? 'put the file there'
+      : `did you mean \`${near}\`?`;
+  return {
+    rule: web ? 'link-broken' : 'missing-file',
+    severity: 'error',
+    place,
+    message: `The picture \`${url}\` ${web ? 'is on the web' : 'is not there'}; expected ${expected}; ${advice}`,
+    found: url,
+    expected,
+  };
+}
+
+function describeLink(url: string, pages: readonly string[], forLearners: boolean): string | undefined {
+  if (url === '' || url.startsWith('#') || LEAVES_THE_PACK.test(url)) return undefined;
+  const page = url.replace(/[?#].*$/s, '');
+  if (forLearners) {
+    return `The link \`${url}\` would lead a learner out of the learners' pages; expected a web address or \`#…\`; take the link out`;
+  }
+  if (pages.includes(page)) return undefined;
+  const near = findNearMiss(page, pages);
+  const advice = near === undefined ? 'mend the address' : `did you mean \`${near}\`?`;
+  return `The link \`${url}\` leads to no page of the pack; expected a web address or one of ${pages.map((each) => `\`${each}\``).join(', ')}; ${advice}`;
+}

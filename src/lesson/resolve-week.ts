@@ -1,0 +1,203 @@
+import type { Almanac } from '../calendar/almanac-types.ts';
+import type { CivilDate } from '../calendar/rules.ts';
+import { addDays, WEEK_DAYS } from '../content/civil-date.ts';
+import type { Diagnostic, SourcePlace } from '../content/diagnostic.ts';
+import type { OpenedSchool, OpenLibrary } from '../content/open-library.ts';
+import { parseLessonHead } from '../content/parse-lesson-head.ts';
+import { parseWeek } from '../content/parse-week.ts';
+import type { LessonHead, SourceFile, WeekDay, WeekPlan } from '../content/types.ts';
+import { parseYaml } from '../content/yaml-document.ts';
+import { checkSyntax } from './check-syntax.ts';
+import { DIRECTIVES } from './directive-registry.ts';
+import type { ResolvedLesson, ResolvedWeek } from './model.ts';
+import { createLessonParser, type ParsedLesson } from './parse-lesson.ts';
+import { resolveLesson } from './resolve-lesson.ts';
+
+/** The files of a week's folder. */
+export interface WeekFiles {
+  readonly week: SourceFile;
+  /** In order of file name. */
+  readonly lessons: readonly SourceFile[];
+  /** Picture files, as paths from the week's folder. */
+  readonly pictures: readonly string[];
+}
+
+/** What a week is resolved against. */
+export interface WeekSetting {
+  readonly library: OpenLibrary;
+  /** The computed calendar of an opened school; asked again, it may give the same one. */
+  almanacFor(opened: OpenedSchool): Almanac;
+  /** Ids that stand in for those of the week's and the school's files. */
+  readonly schoolId?: string;
+  readonly calendarId?: string;
+}
+
+interface ReadLesson {
+  readonly file: SourceFile;
+  readonly parsed: ParsedLesson;
+  readonly head: LessonHead;
+}
+
+const INLINE_NAMES = DIRECTIVES.filter(({ forms }) => forms.includes('text')).map(({ name }) => name);
+const parseLesson = createLessonParser(INLINE_NAMES);
+
+/** Pages of every pack that a lesson may link to, beside its days. */
+const FIXED_PAGES: readonly string[] = ['index.html', 'key.html', 'score.html'];
+
+/**
+ * Resolves a week: its lessons on their dates, every directive, every page's text.
+ * All faults of all files come back together; the week itself only when none of them is an error.
+ */
+export function resolveWeek(
+  files: WeekFiles,
+  setting: WeekSetting,
+): { readonly week?: ResolvedWeek; readonly diagnostics: readonly Diagnostic[] } {
+  const diagnostics: Diagnostic[] = [];
+  const report = (diagnostic: Diagnostic) => void diagnostics.push(diagnostic);
+  const plan = readPlan(files, setting, report);
+  const lessons = files.lessons.flatMap((file) => readLesson(file, report) ?? []);
+  const opened = plan === undefined ? undefined : openSchool(plan, setting, report);
+  if (plan === undefined || opened === undefined) return { diagnostics };
+  const almanac = setting.almanacFor(opened);
+  const dates = computeDates(plan);
+  const complete = checkDates(dates, almanac, files.week, report) && checkDays(plan, lessons, files.week, report);
+  if (!complete) return { diagnostics };
+  const resolved = resolveLessons(plan, opened, almanac, dates, lessons, files, setting.library, report);
+  if (diagnostics.some(({ severity }) => severity === 'error')) return { diagnostics };
+  return { week: { plan, ...opened, almanac, lessons: resolved }, diagnostics };
+}
+
+function readPlan({ week }: WeekFiles, { library, schoolId }: WeekSetting, report: (diagnostic: Diagnostic) => void) {
+  const { value, diagnostics } = parseWeek(week, library.schools);
+  diagnostics.forEach(report);
+  return value === undefined || schoolId === undefined ? value : { ...value, school: schoolId };
+}
+
+function openSchool(plan: WeekPlan, { library, calendarId }: WeekSetting, report: (diagnostic: Diagnostic) => void) {
+  // A school that is not there was reported with the week's file, or refused with the command's options.
+  const opened = library.openSchool(plan.school, calendarId);
+  opened?.diagnostics.forEach(report);
+  return opened?.value;
+}
+
+function readLesson(file: SourceFile, report: (diagnostic: Diagnostic) => void): ReadLesson | undefined {
+  const parsed = parseLesson(file.text);
+  checkSyntax(parsed, file.path, DIRECTIVES).forEach(report);
+  const { frontMatter } = parsed;
+  if (frontMatter === undefined) {
+    report({
+      rule: 'front-matter',
+      severity: 'error',
+      place: { file: file.path, line: 1, column: 1 },
+      message:
+        'Found no front matter; expected `---`, then `title`, `day` and `minutes`, then `---`, from the first line on; write it',
+    });
+    return undefined;
+  }
+  const { value, diagnostics } = parseLessonHead(frontMatter.text, {
+    file: file.path,
+    line: frontMatter.line,
+    column: 1,
+  });
+  diagnostics.forEach(report);
+  return value === undefined ? undefined : { file, parsed, head: value };
+}
+
+function computeDates({ begins, days }: WeekPlan): ReadonlyMap<WeekDay, CivilDate> {
+  return new Map(days.map((day) => [day, addDays(begins, WEEK_DAYS.indexOf(day))]));
+}
+
+/** A date that the calendar does not reach, or that the clocks of the place left out, has no night to teach. */
+function checkDates(
+  dates: ReadonlyMap<WeekDay, CivilDate>,
+  almanac: Almanac,
+  week: SourceFile,
+  report: (diagnostic: Diagnostic) => void,
+): boolean {
+  for (const date of dates.values()) {
+    try {
+      almanac.nightOn(date);
+    } catch (error) {
+      if (!(error instanceof RangeError)) throw error;
+      const place = placeInWeek(week, 'begins');
+      report({ rule: 'date-range', severity: 'error', place, message: error.message, found: date });
+      return false;
+    }
+  }
+  return true;
+}
+
+/** The week was parsed and found good before; its text is looked at once more only to say where a fault lies. */
+function placeInWeek(week: SourceFile, key: string): SourcePlace {
+  return parseYaml(week.text, { file: week.path, line: 1, column: 1 }).placeOf([key]);
+}
+
+/** Every lesson stands on a day of the week, and every day of the week has a lesson. */
+function checkDays(
+  plan: WeekPlan,
+  lessons: readonly ReadLesson[],
+  week: SourceFile,
+  report: (diagnostic: Diagnostic) => void,
+): boolean {
+  const missing = plan.days.filter((day) => !lessons.some(({ head }) => head.day === day));
+  for (const day of missing) {
+    report({
+      rule: 'missing-file',
+      severity: 'error',
+      place: placeInWeek(week, 'days'),
+      message: `No lesson is for \`${day}\`; expected a lesson file with \`day: ${day}\`; write it, or take the day out of \`days\``,
+      found: 'no lesson',
+      expected: `day: ${day}`,
+    });
+  }
+  const strangers = lessons.filter(({ head }) => !plan.days.includes(head.day));
+  for (const { file, head, parsed } of strangers) {
+    const front = parseYaml(parsed.frontMatter?.text ?? '', { file: file.path, line: 2, column: 1 });
+    report({
+      rule: 'wrong-value',
+      severity: 'error',
+      place: front.placeOf(['day']),
+      message: `\`${head.day}\` is not a day of this week; expected one of ${plan.days.map((day) => `\`${day}\``).join(', ')}; mend the day, or add it to \`days\` in week.yaml`,
+      found: head.day,
+      expected: plan.days.join(', '),
+    });
+  }
+  return missing.length === 0 && strangers.length === 0;
+}
+
+function resolveLessons(
+  plan: WeekPlan,
+  { school, calendar, gestures, labels }: OpenedSchool,
+  almanac: Almanac,
+  dates: ReadonlyMap<WeekDay, CivilDate>,
+  lessons: readonly ReadLesson[],
+  files: WeekFiles,
+  library: OpenLibrary,
+  report: (diagnostic: Diagnostic) => void,
+): ResolvedLesson[] {
+  const inOrder = plan.days.flatMap((day) => lessons.filter(({ head }) => head.day === day));
+  const slugs = inOrder.map(({ head }, index) => {
+    const before = inOrder.slice(0, index).filter((earlier) => earlier.head.day === head.day).length;
+    return before === 0 ? head.day : `${head.day}-${before + 1}`;
+  });
+  const banks = library.openBanks(inOrder.map(({ file }) => file.text));
+  banks.diagnostics.forEach(report);
+  const targets = { pictures: files.pictures, pages: [...FIXED_PAGES, ...slugs.map((slug) => `${slug}.html`)] };
+  return inOrder.map(({ file, parsed, head }, index) => {
+    const slug = slugs[index] ?? head.day;
+    const date = dates.get(head.day) ?? plan.begins;
+    const lesson = { head, date, file: file.path, slug };
+    const setting = {
+      almanac,
+      calendar,
+      school,
+      gestures,
+      banks: banks.value ?? new Map(),
+      labels,
+      weekId: plan.id,
+      dates,
+      lesson,
+    };
+    return resolveLesson(parsed, setting, targets, report);
+  });
+}

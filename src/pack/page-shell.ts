@@ -1,0 +1,79 @@
+import type { ElementContent, Root } from 'hast';
+import { h } from 'hastscript';
+
+/** Base64 of the SHA-256 digest of a text's UTF-8 bytes. Handed in, so that the core needs no cryptography of its own. */
+export type Digest = (text: string) => string;
+
+/** What a page puts into the shell that all pages share. */
+export interface PageParts {
+  /** BCP 47 tag of the page's own words. */
+  readonly language: string;
+  /** For the title bar and the list of open pages; unique within the pack. */
+  readonly title: string;
+  /** Kind of page, as a class of the body. */
+  readonly kind: string;
+  /** The whole style sheet. */
+  readonly styles: string;
+  /** A small script that the page also works without. */
+  readonly script?: string;
+  /** Words of the link that leads past the header. */
+  readonly skipLabel: string;
+  /** Printed at the foot of each sheet where the browser can; never the only place of a warning. */
+  readonly runningLine?: string;
+  readonly header: readonly ElementContent[];
+  readonly main: readonly ElementContent[];
+  readonly footer: readonly ElementContent[];
+}
+
+/**
+ * A whole HTML document. Its content policy allows this one style sheet, this one script if there is one, and
+ * pictures of the pack, and nothing from anywhere else.
+ */
+export function renderPageShell(page: PageParts, digest: Digest): Root {
+  const styles = page.runningLine === undefined ? page.styles : page.styles + renderRunningLine(page.runningLine);
+  const script = page.script === undefined ? [] : [h('script', page.script)];
+  return h(null, [
+    { type: 'doctype' },
+    h('html', { lang: page.language }, [
+      h('head', [
+        h('meta', { httpEquiv: 'Content-Security-Policy', content: renderPolicy(styles, page.script, digest) }),
+        h('meta', { charSet: 'utf-8' }),
+        h('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
+        h('title', page.title),
+        h('style', styles),
+      ]),
+      h('body', { className: [page.kind] }, [
+        h('a', { className: ['skip-link'], href: '#main' }, page.skipLabel),
+        h('header', { className: ['page-head'] }, [...page.header]),
+        h('main', { id: 'main', tabIndex: -1 }, [...page.main]),
+        h('footer', { className: ['page-foot'] }, [...page.footer]),
+        ...script,
+      ]),
+    ]),
+  ]);
+}
+
+/** The policy's words. `style-src` and `script-src` name digests, so that no other style or script can run. */
+function renderPolicy(styles: string, script: string | undefined, digest: Digest): string {
+  const scripts = script === undefined ? [] : [`script-src 'sha256-${digest(script)}'`];
+  return [
+    "default-src 'none'",
+    ...scripts,
+    `style-src 'sha256-${digest(styles)}'`,
+    "img-src 'self' data:",
+    "base-uri 'none'",
+    "form-action 'none'",
+  ].join('; ');
+}
+
+/** Margin boxes with the page's running line and the sheet's number. */
+function renderRunningLine(text: string): string {
+  const box = 'font: 9pt/1.2 var(--font, sans-serif); color: #333;';
+  return `@page { @bottom-left { content: ${quoteCss(text)}; ${box} } @bottom-right { content: counter(page) " / " counter(pages); ${box} } }\n`;
+}
+
+/** A text as a CSS string; all that could end the string, or the style element, is written as an escape. */
+function quoteCss(text: string): string {
+  const toEscape = (letter: string) => `\\${(letter.codePointAt(0) ?? 0).toString(16)} `;
+  return `"${text.replace(/["\\<>&\n\r\f\0]/g, toEscape)}"`;
+}

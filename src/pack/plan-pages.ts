@@ -1,0 +1,85 @@
+import type { Root } from 'hast';
+import type { ResolvedWeek } from '../lesson/model.ts';
+import { stringifyHast } from '../lesson/stringify-hast.ts';
+import { computePackPaths, type LessonPaths } from './pack-paths.ts';
+import type { PackFile } from './pack-plan.ts';
+import type { Digest } from './page-shell.ts';
+import { renderDayPage } from './pages/day-page.ts';
+import { renderHandoutPage } from './pages/handout-page.ts';
+import { renderKeyPage } from './pages/key-page.ts';
+import { renderLearnersPage } from './pages/learners-page.ts';
+import { createPageContext, listPlacedLessons, type PlacedLesson } from './pages/page-context.ts';
+import { renderPaperPage } from './pages/paper-page.ts';
+import { renderScorePage } from './pages/score-page.ts';
+import { renderStartPage } from './pages/start-page.ts';
+
+/** All pages of a week's pack as HTML text, in the order in which a reader meets them. */
+export function planPages(week: ResolvedWeek, digest: Digest): PackFile[] {
+  const paths = computePackPaths(week);
+  const context = createPageContext(week, paths, digest);
+  const placed = listPlacedLessons(context);
+  return [
+    planPage(paths.start, renderStartPage(context)),
+    ...placed.map((each) => planPage(each.paths.page, renderDayPage(context, each))),
+    planPage(paths.key, renderKeyPage(context)),
+    planPage(paths.score, renderScorePage(context)),
+    planPage(paths.learners, renderLearnersPage(listForLearners(week, paths.learners, placed, digest))),
+    ...placed.flatMap((each) => planSheets(week, each, digest)),
+  ];
+}
+
+function planPage(path: string, page: Root): PackFile {
+  return { path, content: `${stringifyHast(page)}\n` };
+}
+
+/** A lesson's papers and handouts. What is handed to their pages holds no answers. */
+function planSheets(week: ResolvedWeek, { lesson, paths }: PlacedLesson, digest: Digest): PackFile[] {
+  const { labels, school } = week;
+  const frame = {
+    labels,
+    language: school.language,
+    schoolName: school.name,
+    date: lesson.tonight.date,
+    digest,
+  };
+  return [
+    ...lesson.quizzes.map((quiz, index) =>
+      planPage(requirePath(paths, 'papers', index), renderPaperPage(quiz.papers, frame)),
+    ),
+    ...lesson.handouts.map((handout, index) =>
+      planPage(requirePath(paths, 'handouts', index), renderHandoutPage(handout, frame)),
+    ),
+  ];
+}
+
+function listForLearners(week: ResolvedWeek, path: string, placed: readonly PlacedLesson[], digest: Digest) {
+  const { labels, school } = week;
+  return {
+    labels,
+    language: school.language,
+    schoolName: school.name,
+    path,
+    digest,
+    days: placed.map(({ lesson, paths }) => ({
+      date: lesson.tonight.date,
+      sheets: [
+        ...lesson.quizzes.map(({ title }, index) => ({
+          title,
+          kind: labels.text('group-quiz'),
+          path: requirePath(paths, 'papers', index),
+        })),
+        ...lesson.handouts.map(({ title }, index) => ({
+          title,
+          kind: labels.text('handout'),
+          path: requirePath(paths, 'handouts', index),
+        })),
+      ],
+    })),
+  };
+}
+
+function requirePath(paths: LessonPaths, kind: 'papers' | 'handouts', index: number): string {
+  const path = paths[kind][index];
+  if (path === undefined) throw new Error(`No path for one of the ${kind} of ${paths.page}.`);
+  return path;
+}

@@ -1,0 +1,162 @@
+import { describe, expect, it } from 'vitest';
+import { parseCalendar } from '../../src/content/parse-calendar.ts';
+import { parseGestureSet } from '../../src/content/parse-gesture-set.ts';
+import { parseLessonHead } from '../../src/content/parse-lesson-head.ts';
+import { parseQuestionBank } from '../../src/content/parse-question-bank.ts';
+import { completeSchool, parseSchool } from '../../src/content/parse-school.ts';
+import { parseWeek } from '../../src/content/parse-week.ts';
+
+const nights = Array.from({ length: 30 }, (_, index) => `{ name: Night ${index + 1} }`).join(', ');
+const months = Array.from({ length: 12 }, (_, index) => `{ name: Month ${index + 1} }`).join(', ');
+const CALENDAR = `title: "  Demonstration\\n  Nights "
+language: en
+keeper: Saltgrass Point School
+sharing: school
+note: Made up.
+day-begins: sunrise
+month-begins: { at: full-moon, offset: -1 }
+groups: [{ name: Dark Water, say: dark, meaning: No light., nights: [${nights}] }]
+months: [${months}]
+year-begins: { phase: new-moon, on-or-after: { equinox: march } }
+thirteenth-month: { after: 6, name: Between, say: be-TWEEN }
+sentence: "Tonight is {night}, in {month}."
+`;
+const SCHOOL = `name: Saltgrass Point School
+latitude: -41.1
+longitude: 174.2
+elevation: 10
+time-zone: pacific/auckland
+calendar: demo
+gestures: demo
+class-begins: 09:00
+groups: [Heron]
+`;
+
+describe('checked values', () => {
+  it('of a calendar', () => {
+    const { value, diagnostics } = parseCalendar({ path: 'content/calendars/demo.yaml', text: CALENDAR });
+    expect(diagnostics).toEqual([]);
+    expect(value).toMatchObject({
+      id: 'demo',
+      title: 'Demonstration Nights',
+      sharing: 'school',
+      note: 'Made up.',
+      dayBegins: 'sunrise',
+      monthBegins: { at: 'full-moon', offset: -1 },
+      yearBegins: { phase: 'new-moon', onOrAfter: { kind: 'equinox', month: 'march' } },
+      thirteenthMonth: { after: 6, name: 'Between', say: 'be-TWEEN' },
+    });
+    expect(value?.groups[0]).toMatchObject({ name: 'Dark Water', say: 'dark', meaning: 'No light.' });
+    expect(value?.groups[0]?.nights).toHaveLength(30);
+    expect(Object.keys(value ?? {})).not.toContain('day-begins');
+  });
+
+  it('of the smallest calendar: offset 0, nothing optional there', () => {
+    const text = CALENDAR.replace(', offset: -1', '').replace(/^(note|thirteenth-month):.*\n/gm, '');
+    const { value } = parseCalendar({ path: 'demo.yaml', text });
+    expect(value?.monthBegins).toEqual({ at: 'full-moon', offset: 0 });
+    expect(value && Object.keys(value)).not.toEqual(expect.arrayContaining(['note']));
+    expect(value && 'thirteenthMonth' in value).toBe(false);
+  });
+
+  it.each([
+    ['{ date: 06-18 }', { kind: 'date', monthDay: '06-18' }],
+    ['{ solstice: december }', { kind: 'solstice', month: 'december' }],
+  ])('of the marker %s', (marker, expected) => {
+    const text = CALENDAR.replace('{ equinox: march }', marker);
+    expect(parseCalendar({ path: 'demo.yaml', text }).value?.yearBegins.onOrAfter).toEqual(expected);
+  });
+
+  it('of a school, whose language is the calendar’s when it does not say', () => {
+    const { value } = parseSchool({ path: 'content/schools/saltgrass-point.yaml', text: SCHOOL });
+    const calendar = parseCalendar({ path: 'demo.yaml', text: CALENDAR.replace('language: en', 'language: mi') }).value;
+    if (!value || !calendar) throw new Error('The school and its calendar should be right.');
+    expect(completeSchool(value, calendar)).toEqual({
+      id: 'saltgrass-point',
+      name: 'Saltgrass Point School',
+      language: 'mi',
+      place: { latitudeDegrees: -41.1, longitudeDegrees: 174.2, elevationMetres: 10, timeZone: 'Pacific/Auckland' },
+      calendar: 'demo',
+      gestures: 'demo',
+      classBegins: '09:00',
+      terms: [],
+      groups: ['Heron'],
+    });
+    expect(completeSchool({ ...value, language: 'fr' }, calendar).language).toBe('fr');
+  });
+
+  it('of gestures: the move is to hold when none is named', () => {
+    const pose = '{ shape: open, at: side, palm: front, fingers: out }';
+    const text = `title: G\ngestures:\n  constructor: { left: ${pose}, cue: Open., seated: Open. }\n`;
+    const { value } = parseGestureSet({ path: 'g.yaml', text });
+    expect(value?.gestures['constructor']).toEqual({
+      left: { shape: 'open', at: 'side', palm: 'front', fingers: 'out' },
+      move: 'hold',
+      cue: 'Open.',
+      seated: 'Open.',
+    });
+    expect(value?.gestures['toString']).toBeUndefined();
+  });
+
+  it('of questions: an option is wrong unless it says that it is right', () => {
+    const text =
+      'title: Q\nlanguage: en\nquestions:\n  a: { ask: Which?, options: [{ text: x, right: true }, { text: y }] }\n';
+    const { value } = parseQuestionBank({ path: 'q.yaml', text });
+    const options = [
+      { text: 'x', right: true },
+      { text: 'y', right: false },
+    ];
+    expect(value?.questions['a']).toEqual({ ask: 'Which?', options });
+  });
+
+  it('of front matter', () => {
+    const text = 'title: T\nday: friday\nminutes: 45\nintentions: [a]\nsuccess: [b]\nmaterials: []\n';
+    const start = { file: 'a.md', line: 2, column: 1 };
+    const expected = { title: 'T', day: 'friday', minutes: 45, intentions: ['a'], success: ['b'], materials: [] };
+    expect(parseLessonHead(text, start).value).toStrictEqual(expected);
+    expect(parseLessonHead(`${text}begins: 10:30\n`, start).value).toStrictEqual({ ...expected, begins: '10:30' });
+  });
+});
+
+describe('weeks', () => {
+  const term = { name: 'Term 3', from: '2026-07-22', to: '2026-09-25' };
+  const schools = { ids: ['saltgrass'], find: () => ({ terms: [term] }) };
+  const parse = (begins: string, days = '') =>
+    parseWeek(
+      { path: 'lessons/round-moon/week.yaml', text: `title: R\n${begins}\n${days}school: saltgrass\nfor: Years 3-4\n` },
+      schools,
+    );
+
+  it('take the name of their folder and Monday to Friday', () => {
+    expect(parse('begins: 2026-07-27').value).toEqual({
+      id: 'round-moon',
+      title: 'R',
+      begins: '2026-07-27',
+      days: ['monday', 'tuesday', 'wednesday', 'thursday', 'friday'],
+      school: 'saltgrass',
+      for: 'Years 3-4',
+      reliefNotes: [],
+    });
+  });
+
+  it('count the weeks of a term from the Monday on or before its first day', () => {
+    // 2026-07-22 is a Wednesday.
+    expect([1, 2, 10].map((week) => parse(`term: Term 3\nweek: ${week}`).value?.begins)).toEqual([
+      '2026-07-20',
+      '2026-07-27',
+      '2026-09-21',
+    ]);
+    expect(parse('term: Term 3\nweek: 11').value).toBeUndefined();
+  });
+
+  it('put their days in order', () => {
+    expect(parse('begins: 2026-07-27', 'days: [friday, monday]\n').value?.days).toEqual(['monday', 'friday']);
+  });
+
+  it('of a faulty school have no value and no finding of their own', () => {
+    const text = 'title: R\nterm: Term 3\nweek: 1\nschool: saltgrass\nfor: All\n';
+    const checked = parseWeek({ path: 'lessons/r/week.yaml', text }, { ids: ['saltgrass'], find: () => undefined });
+    expect(checked.value).toBeUndefined();
+    expect(checked.diagnostics).toEqual([]);
+  });
+});
