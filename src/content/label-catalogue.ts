@@ -299,7 +299,10 @@ export const LABELS = {
   },
   'latitude-north': { english: '{n}° north', about: 'A latitude' },
   'latitude-south': { english: '{n}° south', about: 'A latitude' },
-  'notes-for-week': { english: 'Notes for the whole week, at the end', about: 'Link to the notes for a relief teacher' },
+  'notes-for-week': {
+    english: 'Notes for the whole week, at the end',
+    about: 'Link to the notes for a relief teacher',
+  },
   'print-on-a3': { english: 'Prints on one A3 sheet, or on A4 at 71 percent.', about: 'Over the score' },
 } as const satisfies Readonly<Record<string, LabelEntry>>;
 

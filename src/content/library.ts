@@ -46,6 +46,7 @@ export function loadLibrary(files: LibraryFiles): { library: Library; diagnostic
     labels: [...labels.byId.keys()],
   };
   const between = [
+    ...checkHomes([...schools.byId.values()]),
     ...[...schools.byId.values()].flatMap((school) => checkSchoolReferences(school, ids)),
     ...findCalendarsThatSpeak(schools.byId, calendars.byId).flatMap((calendar) =>
       checkLabelsOf(calendar, calendar.value?.language ?? 'en', ids.labels),
@@ -61,6 +62,18 @@ export function loadLibrary(files: LibraryFiles): { library: Library; diagnostic
   const found = [calendars, schools, gestures, questions, labels].flatMap(({ diagnostics }) => diagnostics);
   const unknownGestures = checkAllNightGestures(schools.byId, calendars.byId, gestures.byId);
   return { library, diagnostics: [...found, ...between, ...unknownGestures] };
+}
+
+/** Only one school can be meant when none is named. */
+function checkHomes(schools: readonly Checked<WrittenSchool>[]): Diagnostic[] {
+  const [first, ...others] = schools.filter(({ value }) => value?.home === true);
+  return others.map(({ document }) => ({
+    ...createFault(document, ['home'], {
+      rule: 'repeated-name',
+      message: '`home`: another school is the home school already; keep `home: true` in one school file.',
+    }),
+    ...(first && { related: first.document.placeOf(['home']) }),
+  }));
 }
 
 /** Ids of the files that are there, whether or not they are read. */

@@ -29,6 +29,8 @@ export interface Opened<Value> {
 export interface OpenLibrary {
   /** For `parseWeek`. */
   readonly schools: SchoolLookup;
+  /** Ids of the schools that a command may mean when it names none: the only one, or those with `home: true`. */
+  findHomeSchools(): readonly string[];
   readonly calendarIds: readonly string[];
   /** A school by id, with its own calendar or another one. Undefined when there is no such school or calendar file. */
   openSchool(id: string, calendarId?: string): Opened<OpenedSchool> | undefined;
@@ -67,6 +69,8 @@ export function openLibrary(files: LibraryFiles): OpenLibrary {
 
   return {
     schools: { ids: schools.ids, find: (id) => schools.find(id)?.value },
+    findHomeSchools: () =>
+      schools.ids.length === 1 ? schools.ids : schools.ids.filter((id) => schools.find(id)?.value?.home === true),
     calendarIds: calendars.ids,
     openSchool(id, calendarId) {
       if (calendarId !== undefined && calendars.find(calendarId) === undefined) return undefined;

@@ -52,9 +52,9 @@ function findDate(term: unknown, key: string): string | undefined {
 }
 
 function convertSchool(written: WrittenSchoolFile, id: string): WrittenSchool {
-  const { name, language, note, calendar, gestures, terms = [], groups } = written;
+  const { name, language, note, calendar, gestures, terms = [], groups, home = false } = written;
   return {
-    ...{ id, name, calendar, gestures, terms, groups },
+    ...{ id, name, calendar, gestures, terms, groups, home },
     ...(language !== undefined && { language }),
     ...(note !== undefined && { note }),
     classBegins: written['class-begins'],

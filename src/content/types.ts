@@ -45,6 +45,8 @@ export interface School {
   readonly terms: readonly Term[];
   /** Names of quiz groups. */
   readonly groups: readonly string[];
+  /** True for the school that a command means when it names none. */
+  readonly home: boolean;
   readonly note?: string;
 }
 

@@ -69,18 +69,19 @@ describe('checked values', () => {
 
   it('of a school, whose language is the calendar’s when it does not say', () => {
     const { value } = parseSchool({ path: 'content/schools/saltgrass-point.yaml', text: SCHOOL });
-    const calendar = parseCalendar({ path: 'demo.yaml', text: CALENDAR.replace('language: en', 'language: mi') }).value;
+    const calendar = parseCalendar({ path: 'demo.yaml', text: CALENDAR.replace('language: en', 'language: cy') }).value;
     if (!value || !calendar) throw new Error('The school and its calendar should be right.');
     expect(completeSchool(value, calendar)).toEqual({
       id: 'saltgrass-point',
       name: 'Saltgrass Point School',
-      language: 'mi',
+      language: 'cy',
       place: { latitudeDegrees: -41.1, longitudeDegrees: 174.2, elevationMetres: 10, timeZone: 'Pacific/Auckland' },
       calendar: 'demo',
       gestures: 'demo',
       classBegins: '09:00',
       terms: [],
       groups: ['Heron'],
+      home: false,
     });
     expect(completeSchool({ ...value, language: 'fr' }, calendar).language).toBe('fr');
   });

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { findTimeZone } from '../civil-date.ts';
 import { observations } from './calendar.ts';
-import { clockTime, date, keyed, language, list, number, text, textWhere } from './parts.ts';
+import { clockTime, date, keyed, language, list, number, text, textWhere, yesOrNo } from './parts.ts';
 
 const timeZone = textWhere(
   (name) => findTimeZone(name) !== undefined,
@@ -13,6 +13,7 @@ export const schoolSchema = keyed({
   name: text(),
   language: z.exactOptional(language()),
   note: z.exactOptional(text()),
+  home: z.exactOptional(yesOrNo()),
   latitude: number(-90, 90, 'degrees, south negative'),
   longitude: number(-180, 180, 'degrees, west negative'),
   elevation: number(-500, 9000, 'metres above the sea'),

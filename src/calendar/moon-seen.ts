@@ -1,0 +1,148 @@
+import type { MoonView, NightSky } from './almanac-types.ts';
+import { type DayNumber, MS_PER_DAY } from './day-number.ts';
+import type { Lunations } from './lunations.ts';
+import { PHASES } from './lunations.ts';
+import type { NightLine } from './night-line.ts';
+import type { InstantMs, Place } from './rules.ts';
+import {
+  computeLighting,
+  computeMoonPose,
+  computeMoonTransit,
+  findRiseSet,
+  findSunSinking,
+  type MoonPose,
+} from './sky.ts';
+
+/** A stretch of time; the end is open. */
+interface Stretch {
+  readonly fromMs: InstantMs;
+  readonly untilMs: InstantMs;
+}
+
+/** The Sun's centre at the end of civil twilight, airless (definition). */
+const CIVIL_TWILIGHT_DEGREES = -6;
+
+/** The dark of a date: sunset to sunrise; solar noon stands in where the Sun does not set or does not rise. */
+function computeDark(line: NightLine, day: DayNumber): Stretch {
+  const noonMs = line.solarNoonOf(day);
+  return { fromMs: line.sunsetOf(day) ?? noonMs, untilMs: line.sunriseAfter(day) ?? noonMs + MS_PER_DAY };
+}
+
+/**
+ * The stretches during which the Moon is above the horizon, in order. Whether it is up at first is told by which of
+ * rise and set comes next, so that the answer agrees with their definition; altitude decides where neither comes.
+ */
+function listMoonUp(place: Place, dark: Stretch): readonly Stretch[] {
+  const findNext = (event: 'rise' | 'set', fromMs: InstantMs) =>
+    findRiseSet('moon', event, place, fromMs, (dark.untilMs - fromMs) / MS_PER_DAY);
+  let riseMs = findNext('rise', dark.fromMs);
+  let setMs = findNext('set', dark.fromMs);
+  const isUpAtFirst =
+    riseMs === null && setMs === null
+      ? computeMoonPose(place, dark.fromMs).altitudeDegrees > 0
+      : setMs !== null && (riseMs === null || setMs < riseMs);
+  const stretches: Stretch[] = [];
+  if (isUpAtFirst) stretches.push({ fromMs: dark.fromMs, untilMs: setMs ?? dark.untilMs });
+  while (riseMs !== null) {
+    setMs = findNext('set', riseMs);
+    stretches.push({ fromMs: riseMs, untilMs: setMs ?? dark.untilMs });
+    riseMs = setMs === null ? null : findNext('rise', setMs);
+  }
+  return stretches;
+}
+
+function computeMiddle({ fromMs, untilMs }: Stretch): InstantMs {
+  return Math.round((fromMs + untilMs) / 2);
+}
+
+/** The transit nearest to an instant. Transits are more than a day apart, so one within half a day is the nearest. */
+function computeNearestTransit(place: Place, atMs: InstantMs): InstantMs {
+  const before = computeMoonTransit(place, atMs, 'before');
+  if (atMs - before <= MS_PER_DAY / 2) return before;
+  const after = computeMoonTransit(place, atMs, 'after');
+  return atMs - before < after - atMs ? before : after;
+}
+
+/** The longest stretch; of equally long ones the first. */
+function findLongest(stretches: readonly Stretch[]): Stretch | null {
+  let longest: Stretch | null = null;
+  for (const stretch of stretches) {
+    if (!longest || stretch.untilMs - stretch.fromMs > longest.untilMs - longest.fromMs) longest = stretch;
+  }
+  return longest;
+}
+
+/** Above this altitude (degrees, refracted, centre) the Moon is up beyond doubt: its limb and the air make under 1. */
+const SURELY_UP_DEGREES = 2;
+
+/** Whether the Moon is up at some time of the dark; looks for its rise and set only when one glance does not tell. */
+function isUpInDark(place: Place, dark: Stretch, pose: MoonPose): boolean {
+  const isSurelyUp = (seen: MoonPose) => seen.altitudeDegrees > SURELY_UP_DEGREES;
+  if (isSurelyUp(pose) && dark.fromMs <= pose.atMs && pose.atMs < dark.untilMs) return true;
+  return isSurelyUp(computeMoonPose(place, dark.fromMs)) || listMoonUp(place, dark).length > 0;
+}
+
+/**
+ * The Moon at its upper transit nearest the middle of the dark (between sunset and sunrise).
+ * @param day An existing date.
+ */
+export function computeMoonHighest(line: NightLine, place: Place, day: DayNumber): MoonView {
+  const dark = computeDark(line, day);
+  const pose = computeMoonPose(place, computeNearestTransit(place, computeMiddle(dark)));
+  return { ...pose, up: isUpInDark(place, dark, pose) };
+}
+
+/**
+ * The Moon when it is best seen between sunset and sunrise: at the end of civil twilight if it is up then; else in the
+ * middle of its longest stretch above the horizon; else, never being up in the dark, as in `computeMoonHighest`.
+ * @param day An existing date.
+ */
+export function computeMoonBestSeen(line: NightLine, place: Place, day: DayNumber): MoonView {
+  const dark = computeDark(line, day);
+  const stretches = listMoonUp(place, dark);
+  const longest = findLongest(stretches);
+  if (longest === null) return computeMoonHighest(line, place, day);
+  const darkDays = (dark.untilMs - dark.fromMs) / MS_PER_DAY;
+  const duskMs = findSunSinking(CIVIL_TWILIGHT_DEGREES, place, dark.fromMs, darkDays);
+  const isUpAtDusk = duskMs !== null && stretches.some((up) => up.fromMs <= duskMs && duskMs < up.untilMs);
+  return { ...computeMoonPose(place, isUpAtDusk ? duskMs : computeMiddle(longest)), up: true };
+}
+
+/** The principal phase within a stretch; there is one at most, phases being more than six days apart. */
+function findPhaseWithin(lunations: Lunations, { fromMs, untilMs }: Stretch): NightSky['phase'] {
+  const lunation = lunations.lunationAt(untilMs - 1);
+  for (const name of PHASES) {
+    const atMs = lunations.phaseInstant(lunation, name);
+    if (fromMs <= atMs && atMs < untilMs) return { name, atMs };
+  }
+  return null;
+}
+
+/**
+ * The sky of the night of a date.
+ * @param day An existing date.
+ * @param night The night's beginning and end.
+ */
+export function computeNightSky(
+  line: NightLine,
+  lunations: Lunations,
+  place: Place,
+  day: DayNumber,
+  night: { readonly beginsMs: InstantMs; readonly endsMs: InstantMs },
+): NightSky {
+  const { beginsMs, endsMs } = night;
+  const lastConjunctionMs = lunations.phaseInstant(lunations.lunationAt(beginsMs), 'new-moon');
+  const findWithin = (event: 'rise' | 'set') => {
+    const foundMs = findRiseSet('moon', event, place, beginsMs, (endsMs - beginsMs) / MS_PER_DAY);
+    return foundMs !== null && foundMs < endsMs ? foundMs : null;
+  };
+  return {
+    moonAgeDays: (beginsMs - lastConjunctionMs) / MS_PER_DAY,
+    illuminatedFraction: computeLighting(beginsMs).litFraction,
+    phase: findPhaseWithin(lunations, { fromMs: beginsMs, untilMs: endsMs }),
+    sunsetMs: line.sunsetOf(day),
+    sunriseMs: line.sunriseAfter(day),
+    moonriseMs: findWithin('rise'),
+    moonsetMs: findWithin('set'),
+  };
+}

@@ -1,0 +1,28 @@
+import type { Almanac, NightRecord, RunNight } from '../../calendar/almanac-types.ts';
+
+/** The night that follows, also over the end of a month; nothing at the end of the years the almanac covers. */
+export function findNightAfter(almanac: Almanac, record: NightRecord): NightRecord | undefined {
+  return findNightAt(almanac, record.endsMs);
+}
+
+/** The night before; nothing at the beginning of the years the almanac covers. */
+export function findNightBefore(almanac: Almanac, record: NightRecord): NightRecord | undefined {
+  return findNightAt(almanac, record.beginsMs - 1);
+}
+
+function findNightAt(almanac: Almanac, instantMs: number): NightRecord | undefined {
+  try {
+    return almanac.nightAt(instantMs);
+  } catch (error) {
+    if (error instanceof RangeError) return undefined;
+    throw error;
+  }
+}
+
+/** The named nights that the calendar passes over between a night and the one after it, in order; mostly none. */
+export function listPassedOver(run: readonly RunNight[], record: NightRecord, next: NightRecord): RunNight[] {
+  const from = record.night.number;
+  const to = next.night.number;
+  if (record.month.firstDate !== next.month.firstDate) return [...run.slice(from), ...run.slice(0, to - 1)];
+  return to > from ? run.slice(from, to - 1) : [];
+}

@@ -1,0 +1,337 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { foldText, readText } from '../../src/quiz/fold-text.ts';
+import type { QuestionSource, QuizSheet } from '../../src/quiz/model.ts';
+import { choice, computed, deal, makeFacts, only, optionTexts, pairUp, short, text } from './quiz-helpers.ts';
+
+const SUN = choice('Where does the light of the Moon come from?', ['+the Sun', 'the sea', 'the Moon burns'], {
+  working: 'The Moon is a dark ball of rock and shines back sunlight.',
+});
+const SEVERAL = choice('Which can be seen by day?', ['+a half Moon', '+the Sun', 'the new Moon', 'Mars']);
+const SHORT = short('What is the first night called?', ['Moon a', 'moon A', 'the first moon'], {
+  working: 'Say it aloud.',
+});
+const COMPUTED = [computed('night-of-date'), computed('nights-until'), computed('next-in-run')];
+const ALL = [SUN, SEVERAL, SHORT, ...COMPUTED];
+
+/** Every object and list of a value, itself too. */
+function listObjects(value: unknown): object[] {
+  if (typeof value !== 'object' || value === null) return [];
+  return [value, ...Object.values(value).flatMap(listObjects)];
+}
+
+function promptTexts(sheet: QuizSheet, place: number): string[] {
+  return sheet.papers.map((paper) => readText(paper.questions[place]?.prompt ?? []));
+}
+
+describe('dealPapers', () => {
+  it('gives each group a paper and a key with the same kinds and marks', () => {
+    const { sheet, diagnostics } = deal({ sources: ALL, minutes: 12 });
+    expect(diagnostics).toEqual([]);
+    expect(sheet).toMatchObject({ title: 'Which night?', number: 1, minutes: 12 });
+    expect(sheet.papers.map(({ group }) => group)).toEqual(['Heron', 'Oyster', 'Kelp', 'Driftwood']);
+    expect(sheet.key.map(({ group }) => group)).toEqual(['Heron', 'Oyster', 'Kelp', 'Driftwood']);
+    for (const [place, paper] of sheet.papers.entries()) {
+      expect(paper).toMatchObject({ title: 'Which night?', minutes: 12, totalMarks: 7 });
+      expect(sheet.key[place]?.totalMarks).toBe(7);
+      expect(paper.questions.map(({ number, marks }) => [number, marks])).toEqual([
+        [1, 1],
+        [2, 2],
+        [3, 1],
+        [4, 1],
+        [5, 1],
+        [6, 1],
+      ]);
+      expect(paper.questions.map(({ space }) => space.kind)).toEqual([
+        'options',
+        'options',
+        'line',
+        'options',
+        'line',
+        'options',
+      ]);
+      expect(paper.questions.map(({ space }) => space.kind === 'options' && space.several)).toEqual([
+        false,
+        true,
+        false,
+        false,
+        false,
+        false,
+      ]);
+      expect(paper.questions[4]?.space).toEqual({ kind: 'line', unit: 'nights' });
+      expect(paper.questions[2]?.space).toEqual({ kind: 'line' });
+    }
+    expect('minutes' in deal({ sources: ALL }).sheet).toBe(false);
+  });
+
+  it('keeps the marks that the author gave', () => {
+    const sources = [
+      choice('Q', ['+a', '+b', 'c'], { marks: 5 }),
+      short('Q', ['a'], { marks: 2 }),
+      computed('nights-until', 3),
+    ];
+    const { sheet } = deal({ sources });
+    expect(sheet.papers[0]?.questions.map(({ marks }) => marks)).toEqual([5, 2, 3]);
+    expect(sheet.key[0]?.answers.map(({ marks }) => marks)).toEqual([5, 2, 3]);
+  });
+
+  it('answers short questions in the key with each spelling once, names tagged, and the working', () => {
+    const answer = only(pairUp(deal({ sources: [SHORT], groups: ['Heron'] }).sheet)).answer;
+    expect(answer).toMatchObject({ letters: [], working: text('Say it aloud.') });
+    expect(answer.answers).toEqual([
+      [{ type: 'element', tagName: 'span', properties: { lang: 'x-fake' }, children: text('Moon a') }],
+      text('the first moon'),
+    ]);
+  });
+
+  it('letters the right options in the key, and never has two equal options', () => {
+    fc.assert(
+      fc.property(fc.string(), fc.integer({ min: 1, max: 6 }), (seed, groups) => {
+        const { sheet } = deal({
+          sources: ALL,
+          seed,
+          groups: Array.from({ length: groups }, (_, place) => `G${place}`),
+        });
+        for (const { question, answer } of pairUp(sheet)) {
+          expect(readText(answer.prompt)).toBe(readText(question.prompt));
+          if (question.space.kind === 'line') {
+            expect(answer.letters).toEqual([]);
+            continue;
+          }
+          const { options, several } = question.space;
+          expect(options.map(({ letter }) => letter).join('')).toBe('ABCDEFGH'.slice(0, options.length));
+          const lettered = options.filter(({ letter }) => answer.letters.includes(letter));
+          expect(lettered.map(({ content }) => readText(content))).toEqual(answer.answers.map(readText));
+          expect(answer.letters).toHaveLength(several ? 2 : 1);
+          expect(new Set(optionTexts(question).map(foldText)).size).toBe(options.length);
+        }
+        // The author's own marks are the second path.
+        for (const { answer } of pairUp(sheet).filter(({ question }) => question.number === 1)) {
+          expect(answer.answers.map(readText)).toEqual(['the Sun']);
+        }
+        for (const { answer } of pairUp(sheet).filter(({ question }) => question.number === 2)) {
+          expect(answer.answers.map(readText).toSorted()).toEqual(['a half Moon', 'the Sun']);
+        }
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  it('deals the same papers from the same seed, and others from another', () => {
+    fc.assert(
+      fc.property(fc.string(), (seed) => {
+        expect(JSON.stringify(deal({ sources: ALL, seed }).sheet)).toBe(
+          JSON.stringify(deal({ sources: ALL, seed }).sheet),
+        );
+      }),
+      { numRuns: 10 },
+    );
+    const sheets = ['1', '2', '3', '4', '5'].map((seed) => JSON.stringify(deal({ sources: ALL, seed }).sheet));
+    expect(new Set(sheets).size).toBe(5);
+  });
+
+  it('gives a group the same paper however many groups there are', () => {
+    const first = (groups: string[]) => deal({ sources: [SUN, SEVERAL], groups }).sheet.papers[0];
+    expect(first(['Heron', 'Oyster', 'Kelp'])).toEqual(first(['Heron']));
+  });
+
+  it('deals an empty sheet for no groups, and papers without questions for no sources', () => {
+    expect(deal({ sources: ALL, groups: [] })).toMatchObject({ sheet: { papers: [], key: [] }, diagnostics: [] });
+    expect(deal({ sources: [] }).sheet.papers[0]).toMatchObject({ questions: [], totalMarks: 0 });
+  });
+});
+
+describe('computed questions of a quiz', () => {
+  it('differ from group to group where there are enough', () => {
+    fc.assert(
+      fc.property(
+        fc.string(),
+        fc.constantFrom('night-of-date' as const, 'nights-until' as const, 'next-in-run' as const),
+        (seed, ask) => {
+          const { sheet, diagnostics } = deal({ sources: [computed(ask)], seed });
+          expect(diagnostics).toEqual([]);
+          expect(new Set(promptTexts(sheet, 0)).size).toBe(4);
+        },
+      ),
+      { numRuns: 30 },
+    );
+  });
+
+  it('are never seen twice in the room where there are enough for that', () => {
+    const { sheet } = deal({ sources: [computed('next-in-run'), computed('next-in-run'), computed('next-in-run')] });
+    expect(new Set([0, 1, 2].flatMap((place) => promptTexts(sheet, place))).size).toBe(12);
+  });
+
+  it('are never the same twice on a paper, and differ between groups, where the room must share', () => {
+    const { sheet, diagnostics } = deal({
+      sources: [computed('night-of-date'), computed('night-of-date'), computed('night-of-date')],
+    });
+    expect(diagnostics).toEqual([]);
+    for (const place of [0, 1, 2]) expect(new Set(promptTexts(sheet, place)).size).toBe(4);
+    for (const paper of sheet.papers)
+      expect(new Set(paper.questions.map(({ prompt }) => readText(prompt))).size).toBe(3);
+  });
+
+  it('are shared, with a warning at their place, where there are fewer than groups', () => {
+    const source = computed('night-of-date');
+    const { sheet, diagnostics } = deal({ sources: [source], groups: ['1', '2', '3', '4', '5', '6', '7'] });
+    expect(new Set(promptTexts(sheet, 0)).size).toBe(5);
+    expect(only(diagnostics)).toMatchObject({
+      rule: 'quiz-question',
+      severity: 'warning',
+      place: source.place,
+      found: '5',
+      expected: '7',
+    });
+  });
+
+  it('are an error where there are none, and are left out', () => {
+    const source = computed('night-of-date');
+    const facts = makeFacts({}, { from: '2026-07-31', to: '2026-07-27' });
+    const { sheet, diagnostics } = deal({ sources: [source, SUN], facts });
+    expect(only(diagnostics)).toMatchObject({ rule: 'quiz-question', severity: 'error', place: source.place });
+    expect(only(sheet.papers[0]?.questions ?? [])).toMatchObject({ number: 1 });
+  });
+
+  it('are an error where a paper would ask the same again', () => {
+    const sources = [computed('night-of-date'), computed('night-of-date')];
+    const facts = makeFacts({}, { from: '2026-07-27', to: '2026-07-27' });
+    const { sheet, diagnostics } = deal({ sources, facts, groups: ['Heron'] });
+    expect(only(diagnostics)).toMatchObject({ severity: 'error', place: sources[1]?.place });
+    expect(sheet.papers[0]?.questions).toHaveLength(1);
+  });
+
+  it('do not ask for tonight where another question says which night it is', () => {
+    for (let seed = 0; seed < 20; seed++) {
+      const { sheet } = deal({ sources: [computed('night-of-date'), computed('nights-until')], seed: `${seed}` });
+      expect(promptTexts(sheet, 0).filter((prompt) => prompt.includes('Monday 27 July'))).toEqual([]);
+    }
+    const alone = deal({ sources: [computed('night-of-date')], groups: ['1', '2', '3', '4', '5'] });
+    expect(promptTexts(alone.sheet, 0).filter((prompt) => prompt.includes('Monday 27 July'))).toHaveLength(1);
+  });
+});
+
+describe('a faulty handwritten question', () => {
+  it('is reported once and left out of every paper', () => {
+    const faulty = choice('Q', ['a', 'b']);
+    const { sheet, diagnostics } = deal({ sources: [faulty, SUN] });
+    expect(only(diagnostics)).toMatchObject({ rule: 'quiz-question', severity: 'error', place: faulty.place });
+    for (const paper of sheet.papers) expect(readText(only(paper.questions).prompt)).toContain('light of the Moon');
+  });
+});
+
+describe('a learner', () => {
+  const { sheet } = deal({ sources: ALL });
+
+  it('gets nothing that the type does not name, and the key shares no object with a paper or the source', () => {
+    const allowed = new Set([
+      'title',
+      'group',
+      'minutes',
+      'questions',
+      'totalMarks',
+      'number',
+      'prompt',
+      'marks',
+      'space',
+      'kind',
+      'several',
+      'options',
+      'letter',
+      'content',
+      'unit',
+      'type',
+      'value',
+      'tagName',
+      'properties',
+      'children',
+      'lang',
+    ]);
+    const objects = listObjects(sheet.papers);
+    const names = objects.flatMap((object) => (Array.isArray(object) ? [] : Reflect.ownKeys(object).map(String)));
+    expect([...new Set(names)].filter((name) => !allowed.has(name))).toEqual([]);
+    const all = [...objects, ...listObjects(sheet.key), ...listObjects(ALL)];
+    expect(new Set(all).size).toBe(all.length);
+  });
+
+  it('finds right and wrong options built alike', () => {
+    for (const { question } of pairUp(sheet)) {
+      if (question.space.kind !== 'options') continue;
+      const shapes = question.space.options.map((option) =>
+        JSON.stringify(option, (key, value: unknown) => (key === 'value' || key === 'letter' ? '' : value)),
+      );
+      expect(new Set(shapes).size).toBe(1);
+    }
+  });
+
+  it('finds no working, spelling or count in the papers', () => {
+    const papers = JSON.stringify(sheet.papers);
+    for (const { answer } of pairUp(sheet)) {
+      expect(readText(answer.working).length + answer.letters.length).toBeGreaterThan(0);
+      const working = readText(answer.working);
+      if (working !== '') expect(papers).not.toContain(working);
+    }
+    expect(papers).not.toMatch(/\d nights?/);
+    expect(papers).not.toContain('the first moon');
+  });
+
+  it('gets no tick, position, data or comment that came with the source', () => {
+    const position = { start: { line: 7, column: 1 }, end: { line: 7, column: 9 } };
+    const source: QuestionSource = {
+      kind: 'choice',
+      place: { file: 'lesson.md', line: 1, column: 1 },
+      prompt: [{ type: 'comment', value: 'the Sun!' }, ...text('Q')],
+      options: [
+        {
+          right: true,
+          content: [
+            { type: 'element', tagName: 'input', properties: { type: 'checkbox', checked: true }, children: [] },
+            {
+              type: 'element',
+              tagName: 'em',
+              properties: { className: ['x'] },
+              children: text('Sun'),
+              position,
+              data: {},
+            },
+          ],
+        },
+        { right: false, content: [{ type: 'text', value: 'sea', position }] },
+      ],
+    };
+    const papers = JSON.stringify(deal({ sources: [source] }).sheet.papers);
+    expect(papers).not.toMatch(/position|data|checked|input|comment/);
+    expect(papers).toContain('"className":["x"]');
+  });
+
+  it('finds the right option in each place equally often', () => {
+    const counts = [0, 0, 0, 0];
+    const source = choice('Q', ['+a', 'b', 'c', 'd']);
+    for (let seed = 0; seed < 500; seed++) {
+      for (const { answer } of pairUp(deal({ sources: [source], seed: `lesson/${seed}` }).sheet)) {
+        const place = 'ABCD'.indexOf(only(answer.letters));
+        counts[place] = (counts[place] ?? 0) + 1;
+      }
+    }
+    const chiSquare = counts.reduce((sum, count) => sum + (count - 500) ** 2 / 500, 0);
+    // Upper critical value at 0.001 for 3 degrees of freedom: NIST/SEMATECH e-Handbook, section 1.3.6.7.4 (from memory).
+    expect(chiSquare).toBeLessThan(16.266);
+  });
+
+  it('cannot tell the right night by its place among its neighbours', () => {
+    const ranks = [0, 0, 0, 0];
+    for (let seed = 0; seed < 300; seed++) {
+      for (const { question, answer } of pairUp(
+        deal({ sources: [computed('night-of-date')], seed: `${seed}` }).sheet,
+      )) {
+        const rank = optionTexts(question)
+          .toSorted()
+          .indexOf(readText(only(answer.answers)));
+        ranks[rank] = (ranks[rank] ?? 0) + 1;
+      }
+    }
+    // Mirror nights lie on either side, so that no rank is empty and none holds half of them.
+    expect(Math.min(...ranks)).toBeGreaterThan(60);
+    expect(Math.max(...ranks)).toBeLessThan(600);
+  });
+});

@@ -1,0 +1,107 @@
+import type { ElementContent } from 'hast';
+import type { Diagnostic } from '../../src/content/diagnostic.ts';
+import { createLabels } from '../../src/content/labels.ts';
+import { type DealRequest, dealPapers } from '../../src/quiz/deal-papers.ts';
+import { readText } from '../../src/quiz/fold-text.ts';
+import type {
+  ComputedKind,
+  KeyAnswer,
+  LearnerQuestion,
+  QuestionSource,
+  QuizFacts,
+  QuizSheet,
+} from '../../src/quiz/model.ts';
+import { type FakeSky, fakeSky } from './fake-almanac.ts';
+
+export const WEEK = { today: '2026-07-27', from: '2026-07-27', to: '2026-07-31' };
+
+export function makeFacts(sky: FakeSky = {}, dates: Partial<typeof WEEK> = {}): QuizFacts {
+  return { ...fakeSky(sky), labels: createLabels('en'), ...WEEK, ...dates };
+}
+
+const USUAL_FACTS = makeFacts();
+
+let line = 0;
+const nextPlace = () => {
+  line += 1;
+  return { file: 'lesson.md', line, column: 1 };
+};
+
+export function text(value: string): ElementContent[] {
+  return [{ type: 'text', value }];
+}
+
+/** Options that begin with "+" are right. */
+export function choice(
+  prompt: string,
+  options: readonly string[],
+  more: { marks?: number; working?: string } = {},
+): QuestionSource {
+  return {
+    kind: 'choice',
+    place: nextPlace(),
+    prompt: text(prompt),
+    options: options.map((option) => ({ content: text(option.replace(/^\+/, '')), right: option.startsWith('+') })),
+    ...more,
+  };
+}
+
+export function short(
+  prompt: string,
+  answers: readonly string[],
+  more: { marks?: number; working?: string } = {},
+): QuestionSource {
+  return { kind: 'short', place: nextPlace(), prompt: text(prompt), answers, ...more };
+}
+
+export function computed(ask: ComputedKind, marks?: number): QuestionSource {
+  return { kind: 'computed', place: nextPlace(), ask, ...(marks === undefined ? {} : { marks }) };
+}
+
+export function deal(request: Partial<DealRequest> & Pick<DealRequest, 'sources'>): {
+  sheet: QuizSheet;
+  diagnostics: Diagnostic[];
+} {
+  const diagnostics: Diagnostic[] = [];
+  const sheet = dealPapers({
+    title: 'Which night?',
+    number: 1,
+    groups: ['Heron', 'Oyster', 'Kelp', 'Driftwood'],
+    seed: 'round-moon/wednesday/1',
+    facts: USUAL_FACTS,
+    report: (diagnostic) => diagnostics.push(diagnostic),
+    ...request,
+  });
+  return { sheet, diagnostics };
+}
+
+export function optionTexts({ space }: LearnerQuestion): string[] {
+  if (space.kind !== 'options') throw new Error('This question has no options.');
+  return space.options.map(({ content }) => readText(content));
+}
+
+/** Each question of each paper with its answer. */
+export function pairUp(sheet: QuizSheet): { group: number; question: LearnerQuestion; answer: KeyAnswer }[] {
+  return sheet.papers.flatMap((paper, group) =>
+    paper.questions.map((question, place) => {
+      const answer = sheet.key[group]?.answers[place];
+      if (answer === undefined) throw new Error('A question has no answer.');
+      return { group, question, answer };
+    }),
+  );
+}
+
+/** The one item of a list. */
+export function only<Item>(items: readonly Item[]): Item {
+  const [item] = items;
+  if (item === undefined || items.length !== 1) throw new Error(`Expected one item, found ${items.length}.`);
+  return item;
+}
+
+/** Texts of the tagged names of a tree, in order. */
+export function taggedNames(content: readonly ElementContent[], language: string): string[] {
+  return content.flatMap((node) => {
+    if (node.type !== 'element') return [];
+    return node.properties['lang'] === language ? [readText(node.children)] : taggedNames(node.children, language);
+  });
+}
