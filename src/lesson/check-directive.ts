@@ -1,7 +1,6 @@
 import type { Nodes } from 'mdast';
 import type { ContainerDirective, Directives } from 'mdast-util-directive';
 import { quote } from '../content/wording.ts';
-import { findBlockEnd } from './check-text.ts';
 import {
   describeBackslash,
   describeComma,
@@ -9,6 +8,7 @@ import {
   isSmartQuote,
   readAttributes,
 } from './read-attributes.ts';
+import { findBlockEnd } from './source-lines.ts';
 import { describeFault, findMeant, type SyntaxFault, type SyntaxScan, takesForm, writeExample } from './syntax-scan.ts';
 import { readWrittenSyntax, type WrittenAttribute } from './written-directive.ts';
 

@@ -26,7 +26,7 @@ export interface Handout {
 /** A lesson with every directive resolved. Trees are sanitised and trusted. */
 export interface ResolvedLesson {
   readonly head: LessonHead;
-  /** Unique in the week: `wednesday`, or `wednesday-2` for a second lesson that day. Its pages are named after it. */
+  /** Unique in the week: `wednesday`, or `wednesday-lesson-2` for a second lesson that day. Its pages are named after it. */
   readonly slug: string;
   /** Which night the lesson's date is, and the night that class time still lies in. */
   readonly tonight: NightRecord;

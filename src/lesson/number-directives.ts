@@ -17,6 +17,8 @@ export interface NumberedDirective {
   readonly written: WrittenDirective;
   /** Names of the directives around it, the outermost first. */
   readonly around: readonly string[];
+  /** Stands in the square brackets of the innermost directive around it, which are read as plain text. */
+  readonly inLabel: boolean;
 }
 
 /**
@@ -26,18 +28,20 @@ export interface NumberedDirective {
 export function numberDirectives(tree: Root, file: string): NumberedDirective[] {
   const counts = new Map<string, { number: number; minutes: number }>();
   const found: NumberedDirective[] = [];
-  const visit = (node: RootContent, around: readonly string[]): void => {
+  const visit = (node: RootContent, around: readonly string[], inLabel: boolean): void => {
     if (!isDirective(node)) {
-      if ('children' in node) for (const child of node.children) visit(child, around);
+      if ('children' in node) for (const child of node.children) visit(child, around, inLabel);
       return;
     }
     const count = counts.get(node.name) ?? { number: 0, minutes: 0 };
     const written = readWritten(node, file, count.number + 1, count.minutes);
     counts.set(node.name, { number: count.number + 1, minutes: count.minutes + readMinutes(node) });
-    for (const child of node.children) visit(child, [...around, node.name]);
-    found.push({ node, written, around });
+    for (const child of node.children) {
+      visit(child, [...around, node.name], node.type !== 'containerDirective' || isLabel(child));
+    }
+    found.push({ node, written, around, inLabel });
   };
-  for (const node of tree.children) visit(node, []);
+  for (const node of tree.children) visit(node, [], false);
   return found;
 }
 

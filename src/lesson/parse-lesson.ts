@@ -6,8 +6,8 @@ import { gfmTaskListItem } from 'micromark-extension-gfm-task-list-item';
 import remarkFrontmatter from 'remark-frontmatter';
 import remarkParse from 'remark-parse';
 import { type Processor, unified } from 'unified';
-import { createDirectiveSyntax } from './inline-directive.ts';
-import { createWrittenDirectives } from './written-directive.ts';
+import { createDirectiveSyntax, type SyntaxExtension } from './inline-directive.ts';
+import { createWrittenDirectives, type TreeExtension } from './written-directive.ts';
 
 /** A lesson's Markdown as a tree, before anything in it is checked. */
 export interface ParsedLesson {
@@ -21,7 +21,13 @@ export interface ParsedLesson {
 }
 
 /** Parses one lesson's text. Never fails: what is not well formed comes out as prose, for `checkSyntax` to find. */
-export type LessonParser = (text: string) => ParsedLesson;
+type LessonParser = (text: string) => ParsedLesson;
+
+/**
+ * A table has a delimiter row with a pipe or a colon in it (GitHub Flavored Markdown 0.29, section 4.10). A text with
+ * neither is parsed without tables, which would else be tried at every line: a fifth of the time.
+ */
+const TABLE_HINT = /\||:-|-:/;
 
 /**
  * Makes the parser for all lessons: CommonMark with front matter, tables, task lists and directives.
@@ -30,23 +36,11 @@ export type LessonParser = (text: string) => ParsedLesson;
  */
 export function createLessonParser(inlineNames: Iterable<string>): LessonParser {
   const syntax = createDirectiveSyntax(inlineNames);
-  const processor = unified()
-    .use(remarkParse)
-    .use(remarkFrontmatter)
-    .use(function (this: Processor) {
-      const data = this.data();
-      data.micromarkExtensions = [...(data.micromarkExtensions ?? []), syntax, gfmTable(), gfmTaskListItem()];
-      data.fromMarkdownExtensions = [
-        ...(data.fromMarkdownExtensions ?? []),
-        createWrittenDirectives(),
-        gfmTableFromMarkdown(),
-        gfmTaskListItemFromMarkdown(),
-      ];
-    })
-    .freeze();
+  const withTables = createProcessor([syntax, gfmTable()], [gfmTableFromMarkdown()]);
+  const withoutTables = createProcessor([syntax], []);
   return (text) => {
     const source = text.startsWith('\uFEFF') ? text.slice(1) : text;
-    const tree = processor.parse(source);
+    const tree = (TABLE_HINT.test(source) ? withTables : withoutTables).parse(source);
     const head = tree.children[0];
     return {
       tree,
@@ -55,4 +49,21 @@ export function createLessonParser(inlineNames: Iterable<string>): LessonParser 
       definitions: tree.data?.definitions ?? [],
     };
   };
+}
+
+function createProcessor(syntax: SyntaxExtension[], tree: TreeExtension[]) {
+  return unified()
+    .use(remarkParse)
+    .use(remarkFrontmatter)
+    .use(function (this: Processor) {
+      const data = this.data();
+      data.micromarkExtensions = [...(data.micromarkExtensions ?? []), ...syntax, gfmTaskListItem()];
+      data.fromMarkdownExtensions = [
+        ...(data.fromMarkdownExtensions ?? []),
+        createWrittenDirectives(),
+        ...tree,
+        gfmTaskListItemFromMarkdown(),
+      ];
+    })
+    .freeze();
 }

@@ -11,7 +11,7 @@ export interface WritingFault {
 }
 
 /** Where reading went well: the offset after what was read. */
-export interface ReadWell {
+interface ReadWell {
   readonly end: number;
 }
 

@@ -11,7 +11,7 @@ export const COLONS = /[:\uFF1A]+/y;
 const WIDE_BRACKET = /[\uFF5B\uFF3B\u3010\u3014]/;
 
 /** Where a directive was meant to stand: its first colon, the end of its line and of its paragraph, as offsets. */
-export interface OpeningSpan {
+interface OpeningSpan {
   readonly start: number;
   readonly lineEnd: number;
   readonly blockEnd: number;

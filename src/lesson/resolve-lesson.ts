@@ -69,7 +69,7 @@ export function resolveLesson(
     report,
   };
   for (const each of numbered) prepareDirective(each, context, resolution);
-  checkMinutes(numbered, setting, report);
+  checkMinutes(numbered, resolution, setting, report);
   const parts = numbered.flatMap(({ node }) => resolution.ready.get(node) ?? []);
   const classBegins = lesson.head.begins ?? school.classBegins;
   return {
@@ -93,7 +93,7 @@ export function resolveLesson(
 }
 
 function prepareDirective(
-  { node, written, around }: NumberedDirective,
+  { node, written, around, inLabel }: NumberedDirective,
   context: ResolveContext,
   { readings, ready }: Resolution,
 ): void {
@@ -104,7 +104,7 @@ function prepareDirective(
     context.report(describeUnknown(written));
     return;
   }
-  const misplaced = findMisplacement(written, directive, around);
+  const misplaced = inLabel ? describeInLabel(written, around) : findMisplacement(written, directive, around);
   if (misplaced !== undefined) context.report(misplaced);
   const values = checkAttributes(written, directive, context, context.report);
   if (values === undefined || misplaced !== undefined) return;
@@ -117,10 +117,23 @@ function describeUnknown({ name, form, place }: WrittenDirective): Diagnostic {
   const found = writeDirectiveName(name, form);
   const known = DIRECTIVES.filter(({ forms }) => forms.includes(form)).map((each) => each.name);
   const near = findNearMiss(name, known) ?? findNearMiss(name, [...BY_NAME.keys()]);
-  const advice = near === undefined ? 'see the list of directives' : `did you mean \`${near}\`?`;
+  const nearForms = BY_NAME.get(near ?? '')?.forms ?? [];
+  const nearForm = nearForms.includes(form) ? form : nearForms[0];
+  const advice =
+    near === undefined || nearForm === undefined
+      ? 'see the list of directives'
+      : `did you mean \`${writeDirectiveName(near, nearForm)}\`?`;
   const expected = known.map((each) => `\`${each}\``).join(', ');
   const message = `\`${found}\` is not a directive; expected one of ${expected}; ${advice}`;
   return { rule: 'directive-unknown', severity: 'error', place, message, found, expected };
+}
+
+/** What stands in square brackets becomes a title or an answer as plain text; a directive there would be lost. */
+function describeInLabel({ name, form, place }: WrittenDirective, around: readonly string[]): Diagnostic {
+  const found = writeDirectiveName(name, form);
+  const expected = 'plain words';
+  const message = `\`${found}\` stands in the square brackets of \`${around.at(-1) ?? ''}\`; expected ${expected}; write the words themselves`;
+  return { rule: 'directive-place', severity: 'error', place, message, found, expected };
 }
 
 function findMisplacement(
@@ -148,9 +161,13 @@ function findMisplacement(
   };
 }
 
-/** The minutes of the steps must be the lesson's minutes; a lesson without steps makes no such promise. */
+/**
+ * The minutes of the steps must be the lesson's minutes; a lesson without steps makes no such promise.
+ * A faulty step was reported already, and its minutes are not known.
+ */
 function checkMinutes(
   numbered: readonly NumberedDirective[],
+  { readings }: Resolution,
   { lesson }: LessonSetting,
   report: (diagnostic: Diagnostic) => void,
 ): void {
@@ -159,9 +176,9 @@ function checkMinutes(
     (latest, each) => (latest !== undefined && latest.written.number > each.written.number ? latest : each),
     undefined,
   );
-  if (last === undefined) return;
-  const total = last.written.minutesBefore + Number(last.written.attributes['minutes'] ?? 0);
-  if (total === lesson.head.minutes || Number.isNaN(total)) return;
+  if (last === undefined || steps.some(({ node }) => !readings.has(node))) return;
+  const total = last.written.minutesBefore + Number(last.written.attributes['minutes']);
+  if (total === lesson.head.minutes) return;
   report({
     rule: 'step-minutes',
     severity: 'error',

@@ -15,6 +15,9 @@ export interface KnownTargets {
 /** Directives whose text goes to learners' pages. */
 const FOR_LEARNERS: ReadonlySet<string> = new Set(['handout', 'group-quiz']);
 
+/** Schemes of links that stay in a page when it is cleaned. */
+const SCHEMES: ReadonlySet<string> = new Set(['http', 'https', 'mailto']);
+
 /** A scheme, as RFC 3986 section 3.1 writes it, or an address without one. */
 const LEAVES_THE_PACK = /^(?:[a-z][a-z0-9+.-]*:|\/\/)/i;
 
@@ -31,17 +34,20 @@ export function resolveReferences(
   report: (diagnostic: Diagnostic) => void,
 ): UsedPicture[] {
   const used: UsedPicture[] = [];
+  // A definition that two pictures share is turned once.
+  const turned = new Map<Image | Definition, string>();
   const byIdentifier = new Map(definitions.toReversed().map((definition) => [definition.identifier, definition]));
   const usePicture = (node: Image | Definition, from: RootContent, forLearners: boolean): void => {
-    const path = findPicture(node.url, known.pictures);
-    // A definition that two pictures share has been turned already.
-    const before = used.find(({ name }) => node.url === writePictureUrl(name));
-    if (path === undefined && before === undefined) {
+    const path = turned.get(node) ?? findPicture(node.url, known.pictures);
+    if (path === undefined) {
       report(describePicture(node.url, known.pictures, placeOf(from, file)));
       return;
     }
-    const name = before?.name ?? (path ?? '').replaceAll('/', '-');
-    used.push({ path: before?.path ?? path ?? '', name, forLearners });
+    const name = flattenPath(path);
+    const same = known.pictures.find((other) => other !== path && sameFile(flattenPath(other), name));
+    if (same !== undefined) report(describeSameName(path, same, placeOf(from, file)));
+    used.push({ path, name, forLearners });
+    turned.set(node, path);
     node.url = writePictureUrl(name);
   };
   const useLink = (node: Link | Definition, from: RootContent, forLearners: boolean): void => {
@@ -60,6 +66,21 @@ export function resolveReferences(
   };
   for (const node of tree.children) visit(node, false);
   return used;
+}
+
+/** All pictures of a pack lie in one folder. */
+function flattenPath(path: string): string {
+  return path.replaceAll('/', '-');
+}
+
+/** Some file systems tell capitals and encodings of letters apart, some do not; a pack goes to both. */
+function sameFile(one: string, other: string): boolean {
+  return one.normalize('NFC').toLowerCase() === other.normalize('NFC').toLowerCase();
+}
+
+function describeSameName(path: string, same: string, place: Diagnostic['place']): Diagnostic {
+  const message = `The pictures \`${path}\` and \`${same}\` would have the same name in the pack; expected different names; rename one`;
+  return { rule: 'repeated-name', severity: 'error', place, message, found: path };
 }
 
 function writePictureUrl(name: string): string {
@@ -103,7 +124,12 @@ function describePicture(url: string, pictures: readonly string[], place: Diagno
 }
 
 function describeLink(url: string, pages: readonly string[], forLearners: boolean): string | undefined {
-  if (url === '' || url.startsWith('#') || LEAVES_THE_PACK.test(url)) return undefined;
+  if (url === '' || url.startsWith('#')) return undefined;
+  if (LEAVES_THE_PACK.test(url)) {
+    const scheme = url.slice(0, url.indexOf(':')).toLowerCase();
+    if (SCHEMES.has(scheme)) return undefined;
+    return `The link \`${url}\` cannot stand in a pack; expected an address that begins with \`https://\`, \`http://\` or \`mailto:\`; mend the address`;
+  }
   const page = url.replace(/[?#].*$/s, '');
   if (forLearners) {
     return `The link \`${url}\` would lead a learner out of the learners' pages; expected a web address or \`#…\`; take the link out`;

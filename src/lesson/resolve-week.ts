@@ -42,7 +42,7 @@ const INLINE_NAMES = DIRECTIVES.filter(({ forms }) => forms.includes('text')).ma
 const parseLesson = createLessonParser(INLINE_NAMES);
 
 /** Pages of every pack that a lesson may link to, beside its days. */
-const FIXED_PAGES: readonly string[] = ['index.html', 'key.html', 'score.html'];
+const FIXED_PAGES: readonly string[] = ['index.html', 'key.html', 'score.html', 'learners/index.html'];
 
 /**
  * Resolves a week: its lessons on their dates, every directive, every page's text.
@@ -178,7 +178,8 @@ function resolveLessons(
   const inOrder = plan.days.flatMap((day) => lessons.filter(({ head }) => head.day === day));
   const slugs = inOrder.map(({ head }, index) => {
     const before = inOrder.slice(0, index).filter((earlier) => earlier.head.day === head.day).length;
-    return before === 0 ? head.day : `${head.day}-${before + 1}`;
+    // A word between: else `wednesday-2` and the name of its handout could be that of Wednesday's second handout.
+    return before === 0 ? head.day : `${head.day}-lesson-${before + 1}`;
   });
   const banks = library.openBanks(inOrder.map(({ file }) => file.text));
   banks.diagnostics.forEach(report);

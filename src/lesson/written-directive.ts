@@ -2,7 +2,7 @@ import type { Root } from 'mdast';
 import { type Directives, directiveFromMarkdown } from 'mdast-util-directive';
 
 /** A place in the text of a lesson: line and column from 1, offset from 0, in UTF-16 code units. */
-export interface SourcePoint {
+interface SourcePoint {
   readonly line: number;
   readonly column: number;
   readonly offset: number;
@@ -57,7 +57,8 @@ declare module 'mdast' {
   }
 }
 
-type TreeExtension = ReturnType<typeof directiveFromMarkdown>;
+/** What tells the builder of Markdown trees about directives. */
+export type TreeExtension = ReturnType<typeof directiveFromMarkdown>;
 type Handles = NonNullable<TreeExtension['exit']>;
 type Handle = NonNullable<Handles[string]>;
 type Context = ThisParameterType<Handle>;

@@ -1,0 +1,96 @@
+/**
+ * Prints how much the kit costs beyond the floor (bare remark-parse, remark-rehype and rehype-stringify on the same
+ * Markdown), as ratios of runs taken in turn: machines are noisy, ratios within one run are not.
+ * Usage: npm run bench [-- PAIRS]
+ */
+import { spawnSync } from 'node:child_process';
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build } from 'vite';
+
+const here = dirname(fileURLToPath(import.meta.url));
+const root = join(here, '../..');
+const kit = join(root, 'dist/lessontide.cjs');
+const pairs = Number(process.argv[2] ?? 7);
+const work = mkdtempSync(join(tmpdir(), 'lessontide-bench-'));
+
+/** The floor, bundled in the same way as the kit. */
+async function buildFloor() {
+  await build({
+    root,
+    configFile: join(root, 'vite.config.ts'),
+    logLevel: 'error',
+    build: {
+      ssr: join(here, 'floor.ts'),
+      outDir: work,
+      rolldownOptions: { output: { entryFileNames: 'floor.cjs' } },
+    },
+  });
+  return join(work, 'floor.cjs');
+}
+
+/** The demonstration week again and again, each copy on its own dates, five lessons a copy. */
+function copyWeeks(count) {
+  const weeks = [];
+  for (let index = 0; index < count; index += 1) {
+    const folder = join(work, 'lessons', `week-${String(index + 1).padStart(3, '0')}`);
+    weeks.push(folder);
+    cpSync(join(root, 'lessons/round-moon'), folder, { recursive: true });
+    const monday = new Date(Date.UTC(2026, 6, 27 + 7 * index)).toISOString().slice(0, 10);
+    const week = join(folder, 'week.yaml');
+    writeFileSync(week, readFileSync(week, 'utf8').replace(/^begins:.*$/m, `begins: ${monday}`));
+  }
+  return weeks;
+}
+
+/** Runs a program once, cold: wall milliseconds and greatest resident memory in MiB. */
+function measure(program, args) {
+  const began = process.hrtime.bigint();
+  const { status, output, stderr } = spawnSync(
+    process.execPath,
+    ['--require', join(here, 'report-memory.cjs'), program, ...args],
+    { cwd: root, stdio: ['ignore', 'ignore', 'pipe', 'pipe'], encoding: 'utf8' },
+  );
+  const ms = Number(process.hrtime.bigint() - began) / 1e6;
+  if (status !== 0) throw new Error(`${program} ended with ${status}: ${stderr}`);
+  return { ms, mib: Number(output[3]) / 1024 };
+}
+
+const median = (values) => values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
+const fixed = (value, decimals = 2) => value.toFixed(decimals);
+
+/** Two programs in turn; prints the medians and the median of the ratios pair by pair. */
+function compare(title, aim, kitArgs, floor, floorArgs, times) {
+  measure(kit, kitArgs);
+  measure(floor, floorArgs);
+  const rows = Array.from({ length: times }, () => ({ kit: measure(kit, kitArgs), floor: measure(floor, floorArgs) }));
+  const ratio = median(rows.map((row) => row.kit.ms / row.floor.ms));
+  const kitMs = median(rows.map((row) => row.kit.ms));
+  const floorMs = median(rows.map((row) => row.floor.ms));
+  console.log(
+    `${title}: ${fixed(ratio)} times the floor (aim ${aim}); ${fixed(kitMs, 0)} ms to ${fixed(floorMs, 0)} ms`,
+  );
+  return median(rows.map((row) => row.kit.mib));
+}
+
+try {
+  const floor = await buildFloor();
+  const html = join(work, 'html');
+  mkdirSync(html);
+  const out = join(work, 'packs');
+  const buildArgs = (weeks) => ['build', '--quiet', '--out', out, ...weeks];
+  const weeks = copyWeeks(200);
+  const demo = [join(root, 'lessons/round-moon')];
+  console.log(`Node ${process.version}; ${pairs} pairs, cold processes taken in turn, medians`);
+  compare('the demonstration week', 1.6, buildArgs(demo), floor, [html, ...demo], pairs);
+  const few = weeks.slice(0, 40);
+  const mib200 = compare('200 lessons', 1.7, buildArgs(few), floor, [html, ...few], Math.min(pairs, 3));
+  const mib1000 = measure(kit, buildArgs(weeks)).mib;
+  console.log(
+    `memory for 1,000 lessons: ${fixed(mib1000 / mib200)} times that for 200 (aim 1.3); ${fixed(mib1000, 0)} MiB to ${fixed(mib200, 0)} MiB`,
+  );
+} finally {
+  rmSync(work, { recursive: true, force: true });
+}
