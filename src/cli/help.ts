@@ -61,7 +61,7 @@ left out means the one date. A night carries the date on which it begins.
   --from DATE     the first date, YYYY-MM-DD
   --to DATE       the last date
   --content DIR   where schools/, calendars/, gestures/ … are (content)
-  --school ID     which school (needed when there is more than one)
+  --school ID     which school (left out: the one with home: true)
   --calendar ID   another calendar than the school's file names
   --json          a row a date, for other programs`,
 } as const;

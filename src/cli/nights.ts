@@ -42,12 +42,14 @@ function requireDate(option: 'from' | 'to', text: string | undefined): string {
 }
 
 function openSchool({ library, schoolId, calendarId }: WeekSetting, terminal: Terminal): OpenedSchool | undefined {
-  const { ids } = library.schools;
-  const id = schoolId ?? (ids.length === 1 ? ids[0] : undefined);
-  if (id === undefined)
+  const homes = library.findHomeSchools();
+  const id = schoolId ?? (homes.length === 1 ? homes[0] : undefined);
+  if (id === undefined) {
+    const ids = library.schools.ids.join(', ') || 'none: there are no files';
     throw new UsageError(
-      `\`nights\` needs a school; write \`--school ID\` with one of ${ids.join(', ') || 'none: there are no files'}`,
+      `\`nights\` needs a school; write \`--school ID\` with one of ${ids}, or \`home: true\` in one school file`,
     );
+  }
   const opened = library.openSchool(id, calendarId);
   tellDiagnostics(opened?.diagnostics ?? [], terminal);
   return opened?.value;

@@ -146,8 +146,8 @@ export const LABELS = {
   'what-to-do': { english: 'What to do', about: 'Heading of the start page' },
   bring: { english: 'Bring', about: 'Heading over what the teacher needs that day' },
   'if-something-fails': { english: 'If something fails', about: 'Heading over notes for a relief teacher' },
-  intentions: { english: 'We are learning to', about: 'Heading over the learning intentions' },
-  success: { english: 'We know we can when', about: 'Heading over the success criteria' },
+  intentions: { english: 'Learning intentions', about: 'Heading over the learning intentions' },
+  success: { english: 'Success criteria', about: 'Heading over the success criteria' },
   materials: { english: 'Materials', about: 'Heading over what the lesson needs' },
 
   // Quizzes

@@ -49,7 +49,7 @@ function findFormFaults(written: WrittenDirective, syntax: DirectiveSyntax): Fau
   const faults: Fault[] = [];
   const found = writeDirectiveName(written.name, written.form);
   if (!syntax.forms.includes(written.form)) {
-    const expected = syntax.forms.map((form) => writeDirectiveName(written.name, form)).join(' or ');
+    const expected = syntax.forms.map((form) => `\`${writeDirectiveName(written.name, form)}\``).join(' or ');
     faults.push(
       fault(
         'directive-place',
@@ -57,7 +57,7 @@ function findFormFaults(written: WrittenDirective, syntax: DirectiveSyntax): Fau
         `\`${found}\` is not a way to write this directive`,
         found,
         expected,
-        `write \`${expected}\``,
+        `write ${expected}`,
       ),
     );
   }
@@ -101,7 +101,7 @@ function findNameFaults(written: WrittenDirective, syntax: DirectiveSyntax): Fau
         written.attributePlace(name),
         `\`${name}\` is not an attribute of \`${written.name}\``,
         name,
-        names.length > 0 ? names.join(', ') : 'no attributes',
+        names.length > 0 ? names.map((each) => `\`${each}\``).join(', ') : 'no attributes',
         advice,
       );
     });
@@ -119,13 +119,17 @@ function describeMissing(written: WrittenDirective, name: string, schema: Attrib
 }
 
 function describeValue(written: WrittenDirective, name: string, found: string, wrong: WrongValue): Fault {
+  const empty = found.trim() === '';
+  const advice = empty ? 'write it, or take the attribute out' : 'mend the value';
   return fault(
     'attribute-value',
     written.attributePlace(name),
-    `\`${found}\` is not a value of \`${name}\` in \`${written.name}\``,
+    empty
+      ? `\`${name}\` in \`${written.name}\` is empty`
+      : `\`${found}\` is not a value of \`${name}\` in \`${written.name}\``,
     found,
     wrong.expected,
-    wrong.near !== undefined ? `did you mean \`${wrong.near}\`?` : 'mend the value',
+    wrong.near !== undefined ? `did you mean \`${wrong.near}\`?` : advice,
   );
 }
 

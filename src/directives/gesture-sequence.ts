@@ -94,7 +94,8 @@ function renderRun(run: GestureRun, view: ViewContext): ElementContent[] {
     time: formatElapsed(run.totalSeconds),
   });
   return [
-    h('section.gesture-run', { ariaLabel: labels.text('gesture-run') }, [
+    // A group, not a landmark: a lesson has many runs, and landmarks of one name are no help.
+    h('div.gesture-run', { role: 'group', ariaLabel: labels.text('gesture-run') }, [
       h('p.gesture-run-facts', facts),
       ...run.groups.map((group) =>
         h('div.gesture-group', [

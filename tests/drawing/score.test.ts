@@ -35,7 +35,7 @@ const buildContent = (groups: Readonly<Record<string, readonly string[]>>): Scor
         return buildNight(index, night, place === 0);
       }),
     })),
-    namesLanguage: 'mi',
+    namesLanguage: 'cy',
     weekLabel: 'this week',
     pictureTitle: 'Frost Month as a score',
   };
@@ -133,7 +133,7 @@ describe('renderScore', () => {
 
   it('tags every name with its language', () => {
     const tagged = listElements(score)
-      .filter((element) => element.properties['lang'] === 'mi')
+      .filter((element) => element.properties['lang'] === 'cy')
       .map(textOf);
     const wanted = ['Frost Month', 'Estuary Nights', ...month.groups.map((group) => group.name)];
     expect(tagged).toEqual(expect.arrayContaining(wanted));

@@ -1,0 +1,65 @@
+import { findNearMiss } from '../content/near-miss.ts';
+import { MissingFolderError } from '../node/read-content.ts';
+import { type OptionName, parseArguments } from './arguments.ts';
+import { build } from './build.ts';
+import { check } from './check.ts';
+import { HELP } from './help.ts';
+import { nights } from './nights.ts';
+import type { Terminal } from './terminal.ts';
+import { UsageError } from './usage-error.ts';
+
+declare const KIT_VERSION: string;
+
+const COMMANDS = {
+  build: { run: build, options: ['content', 'out', 'school', 'calendar', 'replace', 'json', 'quiet', 'help'] },
+  check: { run: check, options: ['content', 'school', 'calendar', 'json', 'quiet', 'help'] },
+  nights: { run: nights, options: ['from', 'to', 'content', 'school', 'calendar', 'json', 'help'] },
+} as const satisfies Record<string, { run: typeof build; options: readonly OptionName[] }>;
+
+/**
+ * Runs one call of the command; folders are taken from where the process stands.
+ * @returns The exit status: 0 done, 1 something in the content is wrong, 2 wrong usage, 3 the kit itself failed.
+ */
+export async function runCommand(words: readonly string[], terminal: Terminal): Promise<number> {
+  try {
+    return await dispatch(words, terminal);
+  } catch (error) {
+    if (error instanceof UsageError) {
+      terminal.tell(`lessontide: ${error.message}`);
+      return 2;
+    }
+    if (error instanceof MissingFolderError) {
+      terminal.tell(`lessontide: ${error.message}`);
+      return 1;
+    }
+    terminal.tell('lessontide: the kit itself failed; this is not your mistake, and nothing was lost. Please report:');
+    terminal.tell(error instanceof Error ? (error.stack ?? error.message) : String(error));
+    return 3;
+  }
+}
+
+async function dispatch(words: readonly string[], terminal: Terminal): Promise<number> {
+  const [name = '--help', ...rest] = words;
+  if (name === '--help' || name === '-h' || name === 'help') {
+    const [topic = ''] = rest;
+    terminal.print(isCommand(topic) ? HELP[topic] : HELP.lessontide);
+    return 0;
+  }
+  if (name === '--version') {
+    terminal.print(KIT_VERSION);
+    return 0;
+  }
+  if (!isCommand(name)) {
+    const near = findNearMiss(name, Object.keys(COMMANDS));
+    const advice = near === undefined ? 'see `lessontide --help`' : `did you mean \`${near}\`?`;
+    throw new UsageError(`\`${name}\` is not a command; expected ${Object.keys(COMMANDS).join(', ')}; ${advice}`);
+  }
+  const given = parseArguments(rest, COMMANDS[name].options);
+  if (given.options.help !== true) return COMMANDS[name].run(given, terminal);
+  terminal.print(HELP[name]);
+  return 0;
+}
+
+function isCommand(name: string): name is keyof typeof COMMANDS {
+  return Object.hasOwn(COMMANDS, name);
+}
