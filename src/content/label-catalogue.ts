@@ -68,7 +68,6 @@ export const LABELS = {
   },
   'clock-am': { english: 'am', about: 'Before noon, in a time of day' },
   'clock-pm': { english: 'pm', about: 'After noon, in a time of day' },
-  'clock-range': { english: '{from} to {to}', about: 'From one time of day to another' },
   'decimal-mark': { english: '.', about: 'Between the whole part of a number and its decimals' },
   'list-between': { english: '{before}, {next}', about: 'Joins entries of a list, but for the last' },
   'list-last': { english: '{before} and {last}', about: 'Joins the last entry of a list' },
@@ -85,10 +84,8 @@ export const LABELS = {
   month: { english: 'Month', about: 'A month of the calendar, as a heading' },
   today: { english: 'Today', about: 'Marks the present day' },
   tonight: { english: 'Tonight', about: 'Heading over the night of a day' },
-  'moon-rises': { english: 'The Moon rises at {time}', about: 'Moonrise' },
-  'moon-sets': { english: 'The Moon sets at {time}', about: 'Moonset' },
-  'sun-rises': { english: 'The Sun rises at {time}', about: 'Sunrise' },
-  'sun-sets': { english: 'The Sun sets at {time}', about: 'Sunset' },
+  'moon-rises': { english: 'Moonrise {time}', about: 'Moonrise' },
+  'moon-sets': { english: 'Moonset {time}', about: 'Moonset' },
 
   // Directives
   'night-repeats': {
@@ -96,8 +93,8 @@ export const LABELS = {
     about: 'After the place of a night whose name was said before this month',
   },
   'clock-on-day': { english: '{time} on {day}', about: 'A time that falls on another date' },
-  'moon-up-at-sunset': { english: 'The Moon is already up at sunset', about: 'When to look' },
-  'moon-not-in-the-dark': { english: 'The Moon is not up during the dark hours', about: 'When to look' },
+  'moon-up-at-sunset': { english: 'already up at sunset', about: 'When to look' },
+  'moon-not-in-the-dark': { english: 'The Moon is not up in the dark hours of this night', about: 'When to look' },
   'class-time-night': {
     english: 'Class time is still in {class}: {tonight} begins at {time}.',
     about: 'Where the day begins at sunset, class lies in the night before',
@@ -148,18 +145,14 @@ export const LABELS = {
   'if-something-fails': { english: 'If something fails', about: 'Heading over notes for a relief teacher' },
   intentions: { english: 'Learning intentions', about: 'Heading over the learning intentions' },
   success: { english: 'Success criteria', about: 'Heading over the success criteria' },
-  materials: { english: 'Materials', about: 'Heading over what the lesson needs' },
 
   // Quizzes
   marks: { english: { one: '{n} mark', other: '{n} marks' }, about: 'What a question is worth' },
   question: { english: 'Question {n}', about: 'Number of a question' },
   answers: { english: 'Answers', about: 'Heading of the key' },
-  'name-of-group': { english: 'Name of group', about: 'Before the line a group writes its name on' },
-  roles: { english: 'Roles', about: 'Who does what in a group' },
   'role-reader': { english: 'Reader', about: 'Reads the questions aloud' },
   'role-writer': { english: 'Writer', about: 'Writes the answers' },
   'role-checker': { english: 'Checker', about: 'Sees that all agree' },
-  'role-timekeeper': { english: 'Timekeeper', about: 'Watches the time' },
 
   // Questions computed from the calendar
   'quiz-ask-night-of-date': { english: 'Which night is {date}?', about: 'Question, where the day begins at midnight' },

@@ -1,0 +1,27 @@
+import type { Element, Root } from 'hast';
+import { h } from 'hastscript';
+import type { Handout } from '../../lesson/model.ts';
+import { type LearnerFrame, renderLearnerPage } from './learner-page.ts';
+import { pageStyles } from './page-styles.ts';
+
+/** A sheet for one learner: lines for name and date, the title, and what the author wrote. */
+export function renderHandoutPage(handout: Handout, frame: LearnerFrame): Root {
+  const { labels } = frame;
+  return renderLearnerPage(frame, {
+    title: handout.title,
+    kind: 'handout-page',
+    styles: pageStyles.handout,
+    main: [
+      h('div', { className: ['name-lines'] }, [
+        renderWriteLine(labels.text('name-line')),
+        renderWriteLine(labels.text('date-line')),
+      ]),
+      h('h1', handout.title),
+      h('div', { className: ['handout-body'] }, handout.body),
+    ],
+  });
+}
+
+function renderWriteLine(words: string): Element {
+  return h('p', [h('span', words), ' ', h('span', { className: ['write-line'] })]);
+}

@@ -1,0 +1,51 @@
+import type { Element } from 'hast';
+import { h } from 'hastscript';
+import { linkBetween } from '../pack-paths.ts';
+import { listPlacedLessons, type PageContext } from './page-context.ts';
+import type { SheetLink } from './sheet-links.ts';
+
+/** The way round the pack, on top of every page of the teacher's part; the page it stands on is marked. */
+export function renderPackNav(context: PageContext, current: string): Element {
+  const { paths, week } = context;
+  const { labels } = week;
+  const days = listPlacedLessons(context).map(({ lesson, paths: { page } }) =>
+    renderItem(
+      current,
+      page,
+      [
+        labels.date(lesson.tonight.date, 'short'),
+        // A second lesson of a day has the same date: its title tells it apart.
+        ...(page === `${lesson.head.day}.html` ? [] : [`: ${lesson.head.title}`]),
+      ].join(''),
+    ),
+  );
+  return h('nav', { className: ['pack-nav'], ariaLabel: labels.text('pack-pages') }, [
+    h('ul', [
+      renderItem(current, paths.start, labels.text('start-here')),
+      ...days,
+      renderItem(current, paths.score, labels.text('month-for-wall')),
+      renderItem(current, paths.key, labels.text('answer-key')),
+      renderItem(current, paths.learners, labels.text('for-learners')),
+    ]),
+  ]);
+}
+
+function renderItem(current: string, path: string, words: string): Element {
+  const here = path === current;
+  return h('li', [h('a', { href: linkBetween(current, path), ...(here ? { ariaCurrent: 'page' } : {}) }, words)]);
+}
+
+/** Links to papers and handouts, with what each is. */
+export function renderSheetLinks(current: string, sheets: readonly SheetLink[]): Element {
+  return h(
+    'ul',
+    { className: ['link-list'] },
+    sheets.map(({ title, kind, path }) =>
+      h('li', [
+        h('a', { href: linkBetween(current, path) }, title),
+        ' ',
+        h('span', { className: ['sheet-kind'] }, kind),
+      ]),
+    ),
+  );
+}

@@ -1,0 +1,43 @@
+import type { Element, ElementContent, Root } from 'hast';
+import { h } from 'hastscript';
+import { renderPageShell } from '../page-shell.ts';
+import { renderKeeperNote } from './how-we-know.ts';
+import { renderPackNav } from './pack-nav.ts';
+import { joinWithDots, type PageContext } from './page-context.ts';
+import { pageStyles } from './page-styles.ts';
+import { renderScoreList } from './score-list.ts';
+import { listScoreMonths, type ScoreMonth } from './score-months.ts';
+import { renderScoreSheet } from './score-sheet.ts';
+
+/** The month of the week for the wall, a sheet for each month that the week lies in, and the same in words. */
+export function renderScorePage(context: PageContext): Root {
+  const { week, paths } = context;
+  const { labels, plan, school } = week;
+  const months = listScoreMonths(week);
+  return renderPageShell(
+    {
+      language: school.language,
+      title: `${labels.text('month-for-wall')}: ${plan.title}`,
+      kind: 'score-page',
+      styles: pageStyles.score,
+      skipLabel: labels.text('skip-link'),
+      header: [
+        renderPackNav(context, paths.score),
+        h('div', { className: ['score-head'] }, [
+          h('p', { className: ['eyebrow'] }, joinWithDots([plan.title, plan.for])),
+          h('h1', labels.text('month-for-wall')),
+          h('p', { className: ['eyebrow'] }, labels.text('print-on-a3')),
+        ]),
+      ],
+      main: months.map((month, index) => renderMonth(context, month, index + 1)),
+      footer: renderKeeperNote(week),
+    },
+    context.digest,
+  );
+}
+
+function renderMonth(context: PageContext, month: ScoreMonth, number: number): Element {
+  const id = `month-${number}`;
+  const children: ElementContent[] = [renderScoreSheet(context, month, id), renderScoreList(context, month, id)];
+  return h('section', { className: ['score-month'], ariaLabelledBy: `${id}-title` }, children);
+}

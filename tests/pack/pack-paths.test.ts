@@ -1,0 +1,48 @@
+import { describe, expect, it } from 'vitest';
+import { computePackPaths, linkBetween, listPackPaths } from '../../src/pack/pack-paths.ts';
+import { buildFakeQuiz, buildFakeWeek } from './fake-week.ts';
+
+describe('computePackPaths', () => {
+  it('names pages after the days, and learners’ pages in a folder of their own', () => {
+    const week = buildFakeWeek({ lessons: [{ head: { day: 'monday' } }] });
+    expect(listPackPaths(computePackPaths(week))).toEqual([
+      'index.html',
+      'monday.html',
+      'key.html',
+      'score.html',
+      'learners/index.html',
+      'learners/monday-quiz-1.html',
+      'learners/monday-1-sky-slip.html',
+    ]);
+  });
+
+  it('keeps two lessons of a day and their quizzes apart', () => {
+    const lessons = [
+      { head: { day: 'monday' }, quizzes: [buildFakeQuiz(1), buildFakeQuiz(2)] },
+      { head: { day: 'monday' }, slug: 'monday-2' },
+    ] as const;
+    const [first, second] = computePackPaths(buildFakeWeek({ lessons })).lessons;
+    expect(first).toMatchObject({
+      page: 'monday.html',
+      papers: ['learners/monday-quiz-1.html', 'learners/monday-quiz-2.html'],
+      keyAnchors: ['monday-quiz-1', 'monday-quiz-2'],
+    });
+    expect(second).toMatchObject({ page: 'monday-2.html', papers: ['learners/monday-2-quiz-1.html'] });
+  });
+
+  it('refuses a week in which two pages would be one file', () => {
+    const lessons = [{ head: { day: 'monday' } }, { head: { day: 'monday' } }] as const;
+    expect(() => computePackPaths(buildFakeWeek({ lessons }))).toThrow('`monday.html`');
+  });
+});
+
+describe('linkBetween', () => {
+  it.each([
+    ['index.html', 'key.html', 'key.html'],
+    ['index.html', 'learners/index.html', 'learners/index.html'],
+    ['learners/a.html', 'learners/b.html', 'b.html'],
+    ['learners/a.html', 'index.html', '../index.html'],
+  ])('leads from %s to %s by %s', (from, to, link) => {
+    expect(linkBetween(from, to)).toBe(link);
+  });
+});

@@ -1,0 +1,67 @@
+import { describe, expect, it } from 'vitest';
+import { renderPaperPage } from '../../../src/pack/pages/paper-page.ts';
+import type { LearnerPaper } from '../../../src/quiz/model.ts';
+import { buildFakeQuiz, buildFakeWeek } from '../fake-week.ts';
+import { buildFrame, findAll, readText } from '../render-pages.ts';
+
+const FRAME = buildFrame(buildFakeWeek());
+const { papers, key } = buildFakeQuiz(1, ['Heron', 'Kelp', 'Oyster']);
+
+describe('renderPaperPage', () => {
+  it('gives each group a paper with its name, the date, the time and the marks', () => {
+    const heads = findAll(renderPaperPage(papers, FRAME), '.paper-head').map(readText);
+    expect(heads).toEqual(
+      ['Heron', 'Kelp', 'Oyster'].map((group) => `Group ${group}Quiz 1Monday 27 July · 12 minutes · 4 marks`),
+    );
+  });
+
+  it('leaves the time out where the quiz has none', () => {
+    const untimed = papers.map(({ minutes: _, ...paper }): LearnerPaper => paper);
+    expect(findAll(renderPaperPage(untimed, FRAME), '.paper-facts').map(readText)[0]).toBe('Monday 27 July · 4 marks');
+  });
+
+  it('has a line for each of the four roles', () => {
+    const [roles] = findAll(renderPaperPage(papers, FRAME), '.roles');
+    expect(readText(roles ?? { type: 'root', children: [] })).toBe('ReaderWriterCheckerDrummer');
+  });
+
+  it('gives lettered boxes to tick, or a line with its unit', () => {
+    const [first, second, third] = findAll(renderPaperPage(papers, FRAME), '.question').map(readText);
+    expect(first).toBe('Where does the light come from? Tick one.1 markA the SunB the sea');
+    expect(second).toBe('How many nights?2 marksWrite here: nights');
+    expect(third).toBe('Which night?1 markWrite here:');
+  });
+
+  it('says when several boxes are to be ticked', () => {
+    const [paper] = papers;
+    const [question] = paper?.questions ?? [];
+    if (paper === undefined || question?.space.kind !== 'options') throw new Error('The fake quiz has changed.');
+    const several = { ...question, space: { ...question.space, several: true } };
+    const page = renderPaperPage([{ ...paper, questions: [several] }], FRAME);
+    expect(readText(page)).toContain('Tick every right one.');
+  });
+
+  it('keeps the number that a question has', () => {
+    const shifted = papers.map((paper) => ({ ...paper, questions: paper.questions.slice(1) }));
+    const items = findAll(renderPaperPage(shifted, FRAME), 'li').map(({ properties }) => properties['value']);
+    expect(items.filter((value) => value !== undefined)).toEqual([2, 3, 2, 3, 2, 3]);
+  });
+
+  it('is set smaller from eight questions on', () => {
+    const [paper] = papers;
+    const question = paper?.questions[2];
+    if (paper === undefined || question === undefined) throw new Error('The fake quiz has changed.');
+    const withCount = (count: number) => {
+      const questions = Array.from({ length: count }, (_, index) => ({ ...question, number: index + 1 }));
+      return renderPaperPage([{ ...paper, questions }], FRAME);
+    };
+    expect(findAll(withCount(7), '.dense')).toHaveLength(0);
+    expect(findAll(withCount(8), '.dense')).toHaveLength(1);
+  });
+
+  it('takes learners’ papers alone', () => {
+    // @ts-expect-error: a key is no learners' paper.
+    expect(() => renderPaperPage(key, FRAME)).toThrow();
+    expect(() => renderPaperPage([], FRAME)).toThrow('without papers');
+  });
+});
