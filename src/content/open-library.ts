@@ -58,7 +58,8 @@ export function openLibrary(files: LibraryFiles): OpenLibrary {
     const gestures = gestureSets.find(written.gestures);
     diagnostics.push(...(calendar?.diagnostics ?? []), ...(gestures?.diagnostics ?? []));
     if (calendar?.value === undefined || gestures?.value === undefined) return { diagnostics };
-    diagnostics.push(...checkNightGestures(calendar, gestures.value));
+    // A calendar that stands in for the school's own is looked at; nobody has given its nights gestures here.
+    if (calendarId === undefined) diagnostics.push(...checkNightGestures(calendar, gestures.value));
     const school = completeSchool(written, calendar.value);
     if (written.language === undefined) diagnostics.push(...checkLabelsOf(calendar, school.language, labelFiles.ids));
     const labelFile = labelFiles.find(findLabelFileId(school.language, labelFiles.ids) ?? '');

@@ -5,7 +5,7 @@ import { dealPapers } from '../quiz/deal-papers.ts';
 import type { QuizFacts, QuizSheet } from '../quiz/model.ts';
 import { defineDirective, type ResolveContext, type WrittenDirective } from './definition.ts';
 import { LEARNERS_FOLDER, nameKeyAnchor, nameQuizPage } from './page-names.ts';
-import { readQuestions } from './read-questions.ts';
+import { readQuestions } from './questions/read-questions.ts';
 
 /** What the teacher's page says of a quiz; the papers and the key are pages of their own. */
 interface QuizCard {
@@ -42,6 +42,7 @@ export const groupQuiz = defineDirective({
       title: written.label,
       number: written.number,
       ...(values.minutes === undefined ? {} : { minutes: values.minutes }),
+      introduction,
       sources,
       groups: nameGroups(values.groups, context),
       seed: values.seed ?? `${context.weekId}/${context.lesson.slug}/${written.number}`,

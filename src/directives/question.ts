@@ -12,7 +12,8 @@ export const question = defineDirective({
     ask: {
       type: 'choice',
       values: ['night-of-date', 'nights-until', 'next-in-run'],
-      about: 'the kind of computed question',
+      about:
+        'the kind of computed question: which night a date is, how many nights until a night, or which night is next',
     },
     use: {
       type: 'text',

@@ -47,6 +47,7 @@ const FIXED_PAGES: readonly string[] = ['index.html', 'key.html', 'score.html', 
 /**
  * Resolves a week: its lessons on their dates, every directive, every page's text.
  * All faults of all files come back together; the week itself only when none of them is an error.
+ * Without a good week.yaml and school there are no dates: then directives are checked for how they are written only.
  */
 export function resolveWeek(
   files: WeekFiles,
@@ -60,8 +61,10 @@ export function resolveWeek(
   if (plan === undefined || opened === undefined) return { diagnostics };
   const almanac = setting.almanacFor(opened);
   const dates = computeDates(plan);
-  const complete = checkDates(dates, almanac, files.week, report) && checkDays(plan, lessons, files.week, report);
-  if (!complete) return { diagnostics };
+  if (!checkDates(dates, almanac, files.week, report)) return { diagnostics };
+  checkStrangers(plan, lessons, report);
+  // A lesson whose front matter is faulty may be the one of a day that seems to have none.
+  if (lessons.length === files.lessons.length) checkMissing(plan, lessons, files.week, report);
   const resolved = resolveLessons(plan, opened, almanac, dates, lessons, files, setting.library, report);
   if (diagnostics.some(({ severity }) => severity === 'error')) return { diagnostics };
   return { week: { plan, ...opened, almanac, lessons: resolved }, diagnostics };
@@ -132,15 +135,14 @@ function placeInWeek(week: SourceFile, key: string): SourcePlace {
   return parseYaml(week.text, { file: week.path, line: 1, column: 1 }).placeOf([key]);
 }
 
-/** Every lesson stands on a day of the week, and every day of the week has a lesson. */
-function checkDays(
+/** Every day of the week has a lesson. */
+function checkMissing(
   plan: WeekPlan,
   lessons: readonly ReadLesson[],
   week: SourceFile,
   report: (diagnostic: Diagnostic) => void,
-): boolean {
-  const missing = plan.days.filter((day) => !lessons.some(({ head }) => head.day === day));
-  for (const day of missing) {
+): void {
+  for (const day of plan.days.filter((each) => !lessons.some(({ head }) => head.day === each))) {
     report({
       rule: 'missing-file',
       severity: 'error',
@@ -150,8 +152,15 @@ function checkDays(
       expected: `day: ${day}`,
     });
   }
-  const strangers = lessons.filter(({ head }) => !plan.days.includes(head.day));
-  for (const { file, head, parsed } of strangers) {
+}
+
+/** Every lesson stands on a day of the week. */
+function checkStrangers(
+  plan: WeekPlan,
+  lessons: readonly ReadLesson[],
+  report: (diagnostic: Diagnostic) => void,
+): void {
+  for (const { file, head, parsed } of lessons.filter((each) => !plan.days.includes(each.head.day))) {
     const front = parseYaml(parsed.frontMatter?.text ?? '', { file: file.path, line: 2, column: 1 });
     report({
       rule: 'wrong-value',
@@ -162,7 +171,6 @@ function checkDays(
       expected: plan.days.join(', '),
     });
   }
-  return missing.length === 0 && strangers.length === 0;
 }
 
 function resolveLessons(

@@ -14,9 +14,9 @@ import type {
   QuizFacts,
   QuizSheet,
 } from './model.ts';
+import { orderOptions } from './option-order.ts';
 import type { QuestionInstance } from './questions/question-instance.ts';
-import { createRandom, type Random, shuffle } from './random.ts';
-import { spreadRightPlaces } from './right-places.ts';
+import { createRandom } from './random.ts';
 
 /** What papers are dealt from. */
 export interface DealRequest {
@@ -24,6 +24,8 @@ export interface DealRequest {
   /** 1-based among the lesson's quizzes. */
   readonly number: number;
   readonly minutes?: number;
+  /** For every group, before the first question; left out, there is none. */
+  readonly introduction?: readonly ElementContent[];
   /** The questions in order. */
   readonly sources: readonly QuestionSource[];
   /** Names of the groups; a paper for each. */
@@ -50,7 +52,7 @@ export function dealPapers(request: DealRequest): QuizSheet {
     const drawn = asked.map(
       (source) => written.get(source) ?? drawComputed(source, requireInstance(instances, source, group), facts, random),
     );
-    return dealPaper(request, name, drawn, random);
+    return dealPaper(request, name, drawn, orderAllOptions(asked, drawn, seed, group));
   });
   return {
     title: request.title,
@@ -80,14 +82,20 @@ function dealPaper(
   request: DealRequest,
   group: string,
   drawn: readonly DrawnQuestion[],
-  random: Random,
+  ordered: readonly PlacedOption[][],
 ): { paper: LearnerPaper; key: KeyPaper } {
-  const ordered = orderAllOptions(drawn, random);
   const totalMarks = drawn.reduce((sum, { marks }) => sum + marks, 0);
   const questions = drawn.map((question, place) => renderLearnerQuestion(question, place + 1, ordered[place] ?? []));
   const answers = drawn.map((question, place) => renderKeyAnswer(question, place + 1, ordered[place] ?? []));
   return {
-    paper: { title: request.title, group, ...keepMinutes(request), questions, totalMarks },
+    paper: {
+      title: request.title,
+      group,
+      ...keepMinutes(request),
+      introduction: copyContent(request.introduction ?? []),
+      questions,
+      totalMarks,
+    },
     key: { group, answers, totalMarks },
   };
 }
@@ -99,25 +107,20 @@ interface PlacedOption {
   readonly right: boolean;
 }
 
-/** The options of each question in the order of the paper; none for a written answer. */
-function orderAllOptions(drawn: readonly DrawnQuestion[], random: Random): PlacedOption[][] {
-  const singles = drawn.flatMap(({ answer }) =>
-    answer.kind === 'options' && answer.right.length === 1 ? [answer] : [],
-  );
-  const places = spreadRightPlaces(
-    singles.map(({ right, wrong }) => right.length + wrong.length),
-    random,
-  );
-  return drawn.map(({ answer }) => {
+/** The options of each question in the order of a paper; none for a written answer. */
+function orderAllOptions(
+  asked: readonly QuestionSource[],
+  drawn: readonly DrawnQuestion[],
+  seed: string,
+  paper: number,
+): PlacedOption[][] {
+  return drawn.map(({ answer }, question) => {
     if (answer.kind === 'line') return [];
-    const right = answer.right.map((content) => ({ content, right: true }));
-    const wrong = answer.wrong.map((content) => ({ content, right: false }));
-    const single = singles.indexOf(answer);
-    const options =
-      single < 0
-        ? shuffle([...right, ...wrong], random)
-        : shuffle(wrong, random).toSpliced(places[single] ?? 0, 0, ...right);
-    return options.map((option, place) => ({ ...option, letter: String.fromCharCode(FIRST_LETTER + place) }));
+    const right = answer.right.map((content) => ({ content: copyContent(content), right: true }));
+    const wrong = answer.wrong.map((content) => ({ content: copyContent(content), right: false }));
+    const shared = asked[question]?.kind !== 'computed';
+    const ordered = orderOptions([...right, ...wrong], { seed, question, paper, shared });
+    return ordered.map((option, place) => ({ ...option, letter: String.fromCharCode(FIRST_LETTER + place) }));
   });
 }
 

@@ -63,6 +63,8 @@ export interface LearnerPaper {
   readonly title: string;
   readonly group: string;
   readonly minutes?: number;
+  /** What the author tells the group before the first question; may be empty. */
+  readonly introduction: ElementContent[];
   readonly questions: readonly LearnerQuestion[];
   readonly totalMarks: number;
 }

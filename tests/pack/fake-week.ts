@@ -107,6 +107,7 @@ export function buildFakeQuiz(number: number, groups: readonly string[] = ['Hero
         group,
         minutes: 12,
         totalMarks: 4,
+        introduction: [{ type: 'text', value: 'Work together.' }],
         questions: [
           {
             number: 1,

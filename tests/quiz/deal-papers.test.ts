@@ -228,6 +228,7 @@ describe('a learner', () => {
       'title',
       'group',
       'minutes',
+      'introduction',
       'questions',
       'totalMarks',
       'number',

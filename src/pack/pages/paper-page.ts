@@ -52,6 +52,9 @@ function renderPaper(paper: LearnerPaper, index: number, { labels, date }: Learn
       { className: ['roles', 'plain-list'] },
       ROLES.map((role) => h('li', [h('span', labels.text(role)), h('span', { className: ['write-line'] })])),
     ),
+    ...(paper.introduction.length === 0
+      ? []
+      : [h('div', { className: ['paper-introduction'] }, paper.introduction)]),
     h(
       'ol',
       { className: ['questions'] },

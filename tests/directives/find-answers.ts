@@ -1,0 +1,63 @@
+/*
+ * A search of its own for answers in learners' pages: it reads the author's Markdown, the key page and the page of the
+ * learner as plain text, and shares no code with what makes them.
+ */
+
+/** What no learner's page may hold, whatever the lesson: signs of an answer, of the teacher, or of the source. */
+export const SIGNS_OF_ANSWERS =
+  /<!--|\sdata-|\schecked|ticked|aria-checked|<input|correct|\bworking\b|\bright-answer|teacher|key\.html|answer-key|\[x\]/i;
+
+/** A page without its head, style and script, as text with one space between words. */
+export function readPageText(html: string): string {
+  return html
+    .replace(/<(head|style|script)\b.*?<\/\1>/gs, ' ')
+    .replace(/<[^>]*>/g, ' ')
+    .replaceAll('&#x3C;', '<')
+    .replaceAll('&#x26;', '&')
+    .replace(/\s+/g, ' ');
+}
+
+/** The sentences a page shows in elements of a class, as plain text. The element may hold no other of its own kind. */
+export function listTextsOf(html: string, tag: string, className: string): string[] {
+  const pattern = new RegExp(`<${tag}[^>]*class="[^"]*\\b${className}\\b[^"]*"[^>]*>(.*?)</${tag}>`, 'gs');
+  return [...html.matchAll(pattern)].map(([, inner = '']) => readPageText(inner).trim());
+}
+
+/** Sentences of a text long enough to be told from chance. */
+export function splitSentences(text: string): string[] {
+  return text
+    .split(/(?<=[.!?»”"])\s+/)
+    .map((sentence) => sentence.trim())
+    .filter((sentence) => sentence.length > 14);
+}
+
+/** Written answers and workings of a lesson, read from its Markdown line by line. */
+export function listWrittenAnswers(markdown: string): string[] {
+  const lines = markdown.split('\n').filter((line) => line.trimStart().startsWith('::answer'));
+  return lines.flatMap((line) => [
+    ...(/::answer\[([^\]]+)\]/.exec(line)?.slice(1) ?? []),
+    ...(/accept="([^"]+)"/.exec(line)?.[1]?.split(';') ?? [])
+      .map((spelling) => spelling.trim())
+      .filter((spelling) => spelling !== ''),
+    ...(/working="([^"]+)"/.exec(line)?.slice(1) ?? []),
+  ]);
+}
+
+/** Lists of options on a page, each option with its words and letter left out: all of a list must be the same. */
+export function listOptionShells(html: string): string[][] {
+  return [...html.matchAll(/<ul class="options[^"]*">(.*?)<\/ul>/gs)].map(([, list = '']) =>
+    [...list.matchAll(/<li\b.*?<\/li>/gs)].map(([item]) =>
+      item
+        .replace(/(<div class="option">).*<\/div>/s, '$1</div>')
+        .replace(/(<span class="letter">)[A-H] <\/span>/, '$1</span>'),
+    ),
+  );
+}
+
+/** Letters of the right options of each question with one right option, in the order of the key page. */
+export function listRightLetters(key: string): string[] {
+  return [...key.matchAll(/<ul class="key-right plain-list">(.*?)<\/ul>/gs)].flatMap(([, list = '']) => {
+    const letters = [...list.matchAll(/<li><strong>([A-H]) <\/strong>/g)].map(([, letter = '']) => letter);
+    return letters.length === 1 ? letters : [];
+  });
+}
