@@ -1,4 +1,4 @@
-import { readFile } from 'node:fs/promises';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { showPath } from '../node/read-content.ts';
 import { sha256 } from '../node/sha256.ts';
@@ -25,18 +25,18 @@ interface BuildResult {
 }
 
 /** Builds packs. A week with a mistake is passed over and keeps its last good pack. @returns The exit status. */
-export async function build(given: Arguments, terminal: Terminal): Promise<number> {
+export function build(given: Arguments, terminal: Terminal): number {
   const { names, options } = given;
   if (names.length === 0) {
-    const weeks = (await listWeekFolders()).map(showPath).join(', ') || 'none in lessons/';
+    const weeks = listWeekFolders().map(showPath).join(', ') || 'none in lessons/';
     throw new UsageError(`\`build\` needs the name of a week; the weeks are: ${weeks}`);
   }
-  const folders = await findWeekFolders(names);
-  const setting = await openSetting(given);
+  const folders = findWeekFolders(names);
+  const setting = openSetting(given);
   const results: BuildResult[] = [];
   let done = 0;
-  for await (const checked of resolveWeeks(folders, setting)) {
-    const result = await buildOne(checked, given);
+  for (const checked of resolveWeeks(folders, setting)) {
+    const result = buildOne(checked, given);
     done += 1;
     tellDiagnostics(result.diagnostics, terminal);
     if (options.json !== true && options.quiet !== true) {
@@ -49,11 +49,11 @@ export async function build(given: Arguments, terminal: Terminal): Promise<numbe
   return results.every(({ status }) => status === 'built') ? 0 : 1;
 }
 
-async function buildOne({ read, week, diagnostics }: CheckedWeek, { options }: Arguments): Promise<BuildResult> {
+function buildOne({ read, week, diagnostics }: CheckedWeek, { options }: Arguments): BuildResult {
   if (week === undefined) return { week: showPath(read.folder), status: 'failed', diagnostics };
-  const plan = planPack(week, await readPictures(read.folder, week.lessons), sha256);
+  const plan = planPack(week, readPictures(read.folder, week.lessons), sha256);
   try {
-    const folder = await writePack(plan, options.out ?? OUTPUT_FOLDER, options.replace === true);
+    const folder = writePack(plan, options.out ?? OUTPUT_FOLDER, options.replace === true);
     return describeBuilt(read.folder, folder, plan, diagnostics);
   } catch (error) {
     if (!(error instanceof ForeignFilesError)) throw error;
@@ -82,13 +82,13 @@ function describeBuilt(
   };
 }
 
-async function readPictures(
+function readPictures(
   folder: string,
   lessons: readonly { readonly pictures: readonly { readonly path: string }[] }[],
-): Promise<Map<string, Uint8Array>> {
+): Map<string, Uint8Array> {
   const paths = new Set(lessons.flatMap(({ pictures }) => pictures.map(({ path }) => path)));
   const pictures = new Map<string, Uint8Array>();
-  for (const path of paths) pictures.set(path, await readFile(join(folder, path)));
+  for (const path of paths) pictures.set(path, readFileSync(join(folder, path)));
   return pictures;
 }
 

@@ -8,13 +8,13 @@ import { sortDiagnostics, tellDiagnostics } from './tell-diagnostics.ts';
 import type { Terminal } from './terminal.ts';
 
 /** Looks for mistakes in the named weeks, or in all weeks and all content files. @returns The exit status. */
-export async function check(given: Arguments, terminal: Terminal): Promise<number> {
+export function check(given: Arguments, terminal: Terminal): number {
   const { names, options } = given;
   const everything = names.length === 0;
-  const folders = everything ? await listWeekFolders() : await findWeekFolders(names);
-  const setting = await openSetting(given);
-  const found = everything ? [...loadLibrary(await readContent(options.content ?? CONTENT_FOLDER)).diagnostics] : [];
-  for await (const { diagnostics } of resolveWeeks(folders, setting)) found.push(...diagnostics);
+  const folders = everything ? listWeekFolders() : findWeekFolders(names);
+  const setting = openSetting(given);
+  const found = everything ? [...loadLibrary(readContent(options.content ?? CONTENT_FOLDER)).diagnostics] : [];
+  for (const { diagnostics } of resolveWeeks(folders, setting)) found.push(...diagnostics);
   const diagnostics = sortDiagnostics(leaveOutRepeats(found));
   const errors = diagnostics.filter(({ severity }) => severity === 'error').length;
   if (options.json === true) terminal.print(JSON.stringify(diagnostics, null, 2));

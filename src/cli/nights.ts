@@ -11,7 +11,7 @@ import type { Terminal } from './terminal.ts';
 import { UsageError } from './usage-error.ts';
 
 /** Prints which night each date is, as a table for people or as JSON. @returns The exit status. */
-export async function nights(given: Arguments, terminal: Terminal): Promise<number> {
+export function nights(given: Arguments, terminal: Terminal): number {
   const { names, options } = given;
   if (names.length > 0)
     throw new UsageError(
@@ -21,7 +21,7 @@ export async function nights(given: Arguments, terminal: Terminal): Promise<numb
   const to = options.to === undefined ? from : requireDate('to', options.to);
   if (to < from)
     throw new UsageError(`\`--to ${to}\` is before \`--from ${from}\`; expected the same date or a later one`);
-  const setting = await openSetting(given);
+  const setting = openSetting(given);
   const opened = openSchool(setting, terminal);
   if (opened === undefined) return 1;
   const almanac = setting.almanacFor(opened);

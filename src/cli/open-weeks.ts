@@ -1,4 +1,4 @@
-import { access } from 'node:fs/promises';
+import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { createAlmanac } from '../calendar/almanac.ts';
 import type { Almanac } from '../calendar/almanac-types.ts';
@@ -13,8 +13,8 @@ export const CONTENT_FOLDER = 'content';
 const LESSONS_FOLDER = 'lessons';
 
 /** Opens the content that a command works with, and holds its options against it. */
-export async function openSetting({ options }: Arguments): Promise<WeekSetting> {
-  const library = openLibrary(await readContent(options.content ?? CONTENT_FOLDER));
+export function openSetting({ options }: Arguments): WeekSetting {
+  const library = openLibrary(readContent(options.content ?? CONTENT_FOLDER));
   requireKnown('school', options.school, library.schools.ids);
   requireKnown('calendar', options.calendar, library.calendarIds);
   const almanacs = new Map<string, Almanac>();
@@ -41,22 +41,20 @@ function requireKnown(kind: 'school' | 'calendar', id: string | undefined, known
 }
 
 /** Folders of the named weeks; each name is a folder's path, or the name of a folder in lessons/. */
-export async function findWeekFolders(names: readonly string[]): Promise<string[]> {
-  const folders: string[] = [];
-  for (const name of names) folders.push(await findWeekFolder(name));
-  return [...new Set(folders)];
+export function findWeekFolders(names: readonly string[]): string[] {
+  return [...new Set(names.map(findWeekFolder))];
 }
 
 /** Folders of all weeks in lessons/. */
-export async function listWeekFolders(): Promise<string[]> {
-  return (await listWeeks(LESSONS_FOLDER)).map((name) => join(LESSONS_FOLDER, name));
+export function listWeekFolders(): string[] {
+  return listWeeks(LESSONS_FOLDER).map((name) => join(LESSONS_FOLDER, name));
 }
 
-async function findWeekFolder(name: string): Promise<string> {
+function findWeekFolder(name: string): string {
   for (const folder of [join(LESSONS_FOLDER, name), name]) {
-    if (await isThere(join(folder, 'week.yaml'))) return folder;
+    if (existsSync(join(folder, 'week.yaml'))) return folder;
   }
-  const weeks = await listWeeks(LESSONS_FOLDER);
+  const weeks = listWeeks(LESSONS_FOLDER);
   const near = findNearMiss(name, weeks);
   const advice =
     near === undefined
@@ -64,12 +62,5 @@ async function findWeekFolder(name: string): Promise<string> {
       : `did you mean \`${near}\`?`;
   throw new UsageError(
     `\`${name}\` is not a week: no \`week.yaml\` in \`${LESSONS_FOLDER}/${name}\` or \`${name}\`; ${advice}`,
-  );
-}
-
-async function isThere(path: string): Promise<boolean> {
-  return access(path).then(
-    () => true,
-    () => false,
   );
 }

@@ -12,11 +12,11 @@ export interface CheckedWeek {
 }
 
 /** Reads and resolves weeks one after another, so that only one is in memory at a time. */
-export async function* resolveWeeks(folders: readonly string[], setting: WeekSetting): AsyncGenerator<CheckedWeek> {
+export function* resolveWeeks(folders: readonly string[], setting: WeekSetting): Generator<CheckedWeek> {
   // Weeks share their school's files, and those give the same findings, as the same objects, each time.
   const seen = new Set<Diagnostic>();
   for (const folder of folders) {
-    const read = await readWeek(folder);
+    const read = readWeek(folder);
     const { week, diagnostics } = resolveWeek(read, setting);
     const fresh = diagnostics.filter((diagnostic) => !seen.has(diagnostic));
     for (const diagnostic of fresh) seen.add(diagnostic);

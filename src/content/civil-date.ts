@@ -1,4 +1,5 @@
 import { Temporal } from 'temporal-polyfill';
+import { parseCivilDate, renderCivilDate } from '../calendar/day-number.ts';
 import type { CivilDate } from '../calendar/rules.ts';
 import type { WeekDay } from './types.ts';
 
@@ -19,9 +20,8 @@ export const LAST_DATE: CivilDate = '2100-12-31';
 
 /** True for a real date written `YYYY-MM-DD`; `2025-02-30` is none. */
 export function isCivilDate(text: string): text is CivilDate {
-  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false;
   try {
-    Temporal.PlainDate.from(text);
+    parseCivilDate(text);
     return true;
   } catch {
     return false;
@@ -45,14 +45,16 @@ export function isClockTime(text: string): boolean {
 
 /** The day of the week of a real date. Throws RangeError for anything else. */
 export function computeWeekDay(date: CivilDate): WeekDay {
-  const day = WEEK_DAYS[Temporal.PlainDate.from(date).dayOfWeek - 1];
+  // 1970-01-01, day 0, was a Thursday.
+  const place = parseCivilDate(date) + 3;
+  const day = WEEK_DAYS[place - 7 * Math.floor(place / 7)];
   if (day === undefined) throw new RangeError(`No day of the week for ${date}.`);
   return day;
 }
 
 /** The date a number of days later, or earlier when negative. */
 export function addDays(date: CivilDate, days: number): CivilDate {
-  return Temporal.PlainDate.from(date).add({ days }).toString();
+  return renderCivilDate(parseCivilDate(date) + days);
 }
 
 /** The Monday on a date or the last one before it. */

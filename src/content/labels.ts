@@ -56,13 +56,19 @@ export function createLabels(language: string, file?: LabelFile): Labels {
   const shown = file || isEnglish(language) ? language : 'en';
   const find = (key: LabelKey): string | PluralText => file?.labels[key] ?? getLabelEntry(key).english;
   const plain = (key: LabelKey): string => requireText(key, find(key));
+  // Made when first asked for: making one takes longer than a thousand answers.
+  let pluralRules: Intl.PluralRules | undefined;
+  const findCategory = (n: number) => {
+    pluralRules ??= new Intl.PluralRules(shown);
+    return pluralRules.select(n);
+  };
   const fill = (key: TextKey, values: Readonly<Record<string, string | number>> = {}) =>
     fillTemplate(plain(key), values);
   return {
     language: shown,
     text: (key, ...[values]) => fill(key, values),
     parts: (key, values) => fillParts(plain(key), values),
-    count: (key, n, ...[values]) => fillTemplate(choosePlural(find(key), n, shown), { ...values, n }),
+    count: (key, n, ...[values]) => fillTemplate(choosePlural(find(key), n, findCategory), { ...values, n }),
     number: (value, decimals) => value.toFixed(decimals).replace('.', () => plain('decimal-mark')),
     date: (date, form) => fill(`date-${form}`, computeDateValues(date, form, plain)),
     clock: (time) => fill('clock', computeClockValues(time, plain)),
@@ -95,9 +101,8 @@ function requireText(key: LabelKey, label: string | PluralText): string {
   return label;
 }
 
-function choosePlural(label: string | PluralText, n: number, language: string): string {
-  if (typeof label === 'string') return label;
-  return label[new Intl.PluralRules(language).select(n)] ?? label.other;
+function choosePlural(label: string | PluralText, n: number, findCategory: (n: number) => Intl.LDMLPluralRule): string {
+  return typeof label === 'string' ? label : (label[findCategory(n)] ?? label.other);
 }
 
 function computeDateValues(date: CivilDate, form: DateForm, plain: (key: LabelKey) => string): Record<string, string> {

@@ -1,5 +1,8 @@
 import { EVENT_ID, type Event, getScalarValue, parseEvents, SCALAR_STYLE } from 'js-yaml';
 
+/** What readers differ over: tabs, document markers, and what else than LF and CRLF ends a line. */
+const ODD = /[\t\u0085\u2028\u2029\uFEFF]|\r(?!\n)|^(?:---|\.\.\.)/m;
+
 /** Beyond this many digits readers round differently. */
 const MOST_DIGITS = 15;
 
@@ -23,12 +26,13 @@ interface Walk {
  * that are no words or come twice, tabs, and every fault. Takes a tenth of the full reader's time.
  */
 export function findPlainYaml(source: string): { readonly value: unknown } | undefined {
-  // Readers differ over tabs, and over what else than LF and CRLF ends a line.
-  if (/[\t\u0085\u2028\u2029\uFEFF]|\r(?!\n)/.test(source)) return undefined;
+  if (ODD.test(source)) return undefined;
   try {
     const walk: Walk = { source, events: parseEvents(source, {}), at: 0 };
     const head = walk.events[walk.at++];
     if (head?.type !== EVENT_ID.DOCUMENT || head.explicitStart || head.explicitEnd) return undefined;
+    // Every file of ours is a map.
+    if (walk.events[walk.at]?.type !== EVENT_ID.MAPPING) return undefined;
     const value = readValue(walk);
     // One more event ends the document.
     return walk.at === walk.events.length - 1 ? { value } : undefined;

@@ -1,4 +1,4 @@
-import { readdir, readFile } from 'node:fs/promises';
+import { readdirSync, readFileSync } from 'node:fs';
 import { basename, extname, join } from 'node:path';
 import type { LibraryFiles } from '../content/library.ts';
 import type { SourceFile } from '../content/types.ts';
@@ -10,21 +10,19 @@ export class MissingFolderError extends Error {
 }
 
 /** Reads every YAML file of a content folder. A folder for a kind that is not there counts as empty. */
-export async function readContent(folder: string): Promise<LibraryFiles> {
-  if ((await findEntries(folder)) === undefined) {
+export function readContent(folder: string): LibraryFiles {
+  if (findEntries(folder) === undefined) {
     throw new MissingFolderError(
       `There is no folder \`${folder}\`; expected a content folder with schools/, calendars/ and gestures/; name one with \`--content\``,
     );
   }
-  const [calendars, schools, gestures, questions, labels] = await Promise.all(
-    ['calendars', 'schools', 'gestures', 'questions', 'labels'].map((kind) => readYamlFiles(join(folder, kind))),
-  );
+  const readKind = (kind: string) => readYamlFiles(join(folder, kind));
   return {
-    calendars: calendars ?? [],
-    schools: schools ?? [],
-    gestures: gestures ?? [],
-    questions: questions ?? [],
-    labels: labels ?? [],
+    calendars: readKind('calendars'),
+    schools: readKind('schools'),
+    gestures: readKind('gestures'),
+    questions: readKind('questions'),
+    labels: readKind('labels'),
   };
 }
 
@@ -40,8 +38,8 @@ export interface ReadWeek extends WeekFiles {
  * Reads a week's folder: week.yaml, its Markdown files, and the names of its pictures.
  * Markdown files whose name begins with a capital README are notes to people, not lessons.
  */
-export async function readWeek(folder: string): Promise<ReadWeek> {
-  const entries = (await findEntries(folder)) ?? [];
+export function readWeek(folder: string): ReadWeek {
+  const entries = findEntries(folder) ?? [];
   if (!entries.includes('week.yaml')) {
     throw new MissingFolderError(
       `There is no \`week.yaml\` in \`${showPath(folder)}\`; expected the folder of a week; see the weeks with \`lessontide check\``,
@@ -50,8 +48,8 @@ export async function readWeek(folder: string): Promise<ReadWeek> {
   const lessons = entries.filter((name) => extname(name) === '.md' && !name.startsWith('README'));
   return {
     folder,
-    week: await readSource(join(folder, 'week.yaml')),
-    lessons: await Promise.all(lessons.map((name) => readSource(join(folder, name)))),
+    week: readSource(join(folder, 'week.yaml')),
+    lessons: lessons.map((name) => readSource(join(folder, name))),
     pictures: entries
       .filter((name) => PICTURES.has(extname(name).toLowerCase()))
       .map((name) => name.replaceAll('\\', '/')),
@@ -59,17 +57,17 @@ export async function readWeek(folder: string): Promise<ReadWeek> {
 }
 
 /** Folders of weeks directly below a folder of lessons, by name. */
-export async function listWeeks(lessonsFolder: string): Promise<string[]> {
-  const entries = (await findEntries(lessonsFolder)) ?? [];
+export function listWeeks(lessonsFolder: string): string[] {
+  const entries = findEntries(lessonsFolder) ?? [];
   return entries
     .filter((name) => basename(name) === 'week.yaml' && name.split(/[\\/]/).length === 2)
     .map((name) => name.split(/[\\/]/)[0] ?? '');
 }
 
 /** Names of all files below a folder, in code-point order; undefined when the folder is not there. */
-async function findEntries(folder: string): Promise<string[] | undefined> {
+function findEntries(folder: string): string[] | undefined {
   try {
-    return (await readdir(folder, { recursive: true })).sort();
+    return readdirSync(folder, { recursive: true, encoding: 'utf8' }).sort();
   } catch (error) {
     if (isAbsence(error)) return undefined;
     throw error;
@@ -81,13 +79,13 @@ function isAbsence(error: unknown): boolean {
   return code === 'ENOENT' || code === 'ENOTDIR';
 }
 
-async function readYamlFiles(folder: string): Promise<SourceFile[]> {
-  const names = ((await findEntries(folder)) ?? []).filter((name) => extname(name) === '.yaml');
-  return Promise.all(names.map((name) => readSource(join(folder, name))));
+function readYamlFiles(folder: string): SourceFile[] {
+  const names = (findEntries(folder) ?? []).filter((name) => extname(name) === '.yaml');
+  return names.map((name) => readSource(join(folder, name)));
 }
 
-async function readSource(path: string): Promise<SourceFile> {
-  return { path: showPath(path), text: await readFile(path, 'utf8') };
+function readSource(path: string): SourceFile {
+  return { path: showPath(path), text: readFileSync(path, 'utf8') };
 }
 
 /** A path as messages show it: forward slashes on every system. */

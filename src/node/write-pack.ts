@@ -1,4 +1,13 @@
-import { access, mkdir, mkdtemp, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { dirname, join } from 'node:path';
 import { MANIFEST_PATH, type Manifest } from '../pack/manifest.ts';
 import type { PackPlan } from '../pack/pack-plan.ts';
@@ -16,45 +25,38 @@ export class ForeignFilesError extends Error {
  * @returns Path of the pack's folder.
  * @throws ForeignFilesError when that would lose a file which the kit did not write.
  */
-export async function writePack(plan: PackPlan, outFolder: string, replace: boolean): Promise<string> {
+export function writePack(plan: PackPlan, outFolder: string, replace: boolean): string {
   const target = join(outFolder, plan.id);
-  await mkdir(outFolder, { recursive: true });
-  const there = await exists(target);
-  if (there && !replace) await refuseForeignFiles(target);
-  const work = await mkdtemp(join(outFolder, '.unfinished-'));
+  mkdirSync(outFolder, { recursive: true });
+  const there = existsSync(target);
+  if (there && !replace) refuseForeignFiles(target);
+  const work = mkdtempSync(join(outFolder, '.unfinished-'));
   try {
-    await writeFiles(plan, join(work, 'new'));
-    if (there) await rename(target, join(work, 'old'));
+    writeFiles(plan, join(work, 'new'));
+    if (there) renameSync(target, join(work, 'old'));
     try {
-      await rename(join(work, 'new'), target);
+      renameSync(join(work, 'new'), target);
     } catch (cause) {
-      if (there) await rename(join(work, 'old'), target);
+      if (there) renameSync(join(work, 'old'), target);
       throw cause;
     }
   } finally {
-    await rm(work, { recursive: true, force: true });
+    rmSync(work, { recursive: true, force: true });
   }
   return target;
 }
 
-async function writeFiles(plan: PackPlan, folder: string): Promise<void> {
+function writeFiles(plan: PackPlan, folder: string): void {
   const folders = new Set(plan.files.map(({ path }) => dirname(join(folder, path))));
-  for (const each of folders) await mkdir(each, { recursive: true });
-  await Promise.all(plan.files.map(({ path, content }) => writeFile(join(folder, path), content)));
-}
-
-async function exists(path: string): Promise<boolean> {
-  return access(path).then(
-    () => true,
-    () => false,
-  );
+  for (const each of folders) mkdirSync(each, { recursive: true });
+  for (const { path, content } of plan.files) writeFileSync(join(folder, path), content);
 }
 
 /** What operating systems leave in a folder that somebody has looked at. */
 const LEFT_BY_SYSTEMS: ReadonlySet<string> = new Set(['.DS_Store', 'Thumbs.db', 'desktop.ini']);
 
-async function refuseForeignFiles(folder: string): Promise<void> {
-  const found = (await readdir(folder, { recursive: true, withFileTypes: true }))
+function refuseForeignFiles(folder: string): void {
+  const found = readdirSync(folder, { recursive: true, withFileTypes: true })
     .filter((entry) => !entry.isDirectory() && !LEFT_BY_SYSTEMS.has(entry.name))
     .map((entry) =>
       join(entry.parentPath, entry.name)
@@ -62,7 +64,7 @@ async function refuseForeignFiles(folder: string): Promise<void> {
         .replaceAll('\\', '/'),
     );
   if (found.length === 0) return;
-  const manifest = await readManifest(join(folder, MANIFEST_PATH));
+  const manifest = readManifest(join(folder, MANIFEST_PATH));
   if (manifest === undefined) {
     throw new ForeignFilesError(
       `\`${folder}\` is there already and is not a pack of this kit; expected a free name; move it away, or choose another folder with \`--out\``,
@@ -73,7 +75,7 @@ async function refuseForeignFiles(folder: string): Promise<void> {
     if (path === MANIFEST_PATH) continue;
     const digest = digests.get(path);
     if (digest === undefined) throw describeForeign(folder, path, 'was put there by hand');
-    if (digest !== sha256.hex(await readFile(join(folder, path)))) {
+    if (digest !== sha256.hex(readFileSync(join(folder, path)))) {
       throw describeForeign(folder, path, 'was changed since the pack was built');
     }
   }
@@ -86,9 +88,9 @@ function describeForeign(folder: string, path: string, what: string): ForeignFil
 }
 
 /** Undefined when there is no manifest of ours. */
-async function readManifest(path: string): Promise<Manifest | undefined> {
+function readManifest(path: string): Manifest | undefined {
   try {
-    const found: Partial<Manifest> = JSON.parse(await readFile(path, 'utf8'));
+    const found: Partial<Manifest> = JSON.parse(readFileSync(path, 'utf8'));
     // Only the file list is used, and a wrong one ends in a refusal, never in a loss.
     return found.format === 'lessontide-pack' && Array.isArray(found.files) ? (found as Manifest) : undefined;
   } catch {

@@ -4,6 +4,7 @@ import type { LearnerPaper } from '../../quiz/model.ts';
 import { type LearnerFrame, renderLearnerPage } from './learner-page.ts';
 import { joinWithDots } from './page-context.ts';
 import { pageStyles } from './page-styles.ts';
+import { isLongPaper } from './paper-length.ts';
 import { renderPaperQuestion } from './paper-question.ts';
 
 /** Those who share the work of a group; a first name is written beside each. */
@@ -34,7 +35,7 @@ export function renderPaperPage(papers: readonly LearnerPaper[], frame: LearnerF
 function renderPaper(paper: LearnerPaper, index: number, { labels, date }: LearnerFrame): Element {
   const id = `paper-${index + 1}`;
   const minutes = paper.minutes === undefined ? '' : labels.count('minutes', paper.minutes);
-  return h('section', { className: isLong(paper) ? ['paper', 'dense'] : ['paper'], ariaLabelledBy: id }, [
+  return h('section', { className: isLongPaper(paper) ? ['paper', 'dense'] : ['paper'], ariaLabelledBy: id }, [
     h('header', { className: ['paper-head'] }, [
       h('h2', { id, className: ['paper-group'] }, [
         h('span', { className: ['paper-group-word'] }, `${labels.text('quiz-group')} `),
@@ -52,9 +53,7 @@ function renderPaper(paper: LearnerPaper, index: number, { labels, date }: Learn
       { className: ['roles', 'plain-list'] },
       ROLES.map((role) => h('li', [h('span', labels.text(role)), h('span', { className: ['write-line'] })])),
     ),
-    ...(paper.introduction.length === 0
-      ? []
-      : [h('div', { className: ['paper-introduction'] }, paper.introduction)]),
+    ...(paper.introduction.length === 0 ? [] : [h('div', { className: ['paper-introduction'] }, paper.introduction)]),
     h(
       'ol',
       { className: ['questions'] },
@@ -67,9 +66,4 @@ function renderPaper(paper: LearnerPaper, index: number, { labels, date }: Learn
       ` / ${paper.totalMarks}`,
     ]),
   ]);
-}
-
-/** True when the paper would not stand on one sheet in the usual size: tried with questions of four options each. */
-function isLong(paper: LearnerPaper): boolean {
-  return paper.questions.length > 7;
 }

@@ -47,16 +47,22 @@ describe('renderPaperPage', () => {
     expect(items.filter((value) => value !== undefined)).toEqual([2, 3, 2, 3, 2, 3]);
   });
 
-  it('is set smaller from eight questions on', () => {
+  it('is set smaller when it would not stand on one sheet', () => {
     const [paper] = papers;
-    const question = paper?.questions[2];
-    if (paper === undefined || question === undefined) throw new Error('The fake quiz has changed.');
-    const withCount = (count: number) => {
-      const questions = Array.from({ length: count }, (_, index) => ({ ...question, number: index + 1 }));
+    const question = paper?.questions[0];
+    if (paper === undefined || question?.space.kind !== 'options') throw new Error('The fake quiz has changed.');
+    const longOptions = question.space.options.map((option) => ({
+      ...option,
+      content: [{ type: 'text' as const, value: 'an option of some length, which takes two lines' }],
+    }));
+    const render = (count: number, options = question.space.kind === 'options' ? question.space.options : []) => {
+      const space = { kind: 'options', several: false, options } as const;
+      const questions = Array.from({ length: count }, (_, index) => ({ ...question, space, number: index + 1 }));
       return renderPaperPage([{ ...paper, questions }], FRAME);
     };
-    expect(findAll(withCount(7), '.dense')).toHaveLength(0);
-    expect(findAll(withCount(8), '.dense')).toHaveLength(1);
+    expect(findAll(render(9), '.dense')).toHaveLength(0);
+    expect(findAll(render(12), '.dense')).toHaveLength(1);
+    expect(findAll(render(9, longOptions), '.dense')).toHaveLength(1);
   });
 
   it('takes learners’ papers alone', () => {

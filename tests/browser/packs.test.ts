@@ -1,0 +1,312 @@
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { BAD_PAGE } from './bad-page.ts';
+import { type BuiltPack, type BuiltPage, buildPacks } from './built-packs.ts';
+import { findBarriers, findFaintText } from './find-barriers.ts';
+import { findHtmlFaults } from './html-rules.ts';
+import { launchBrowser } from './launch-browser.ts';
+import { lookAt, type PageFacts } from './look-at.ts';
+import {
+  findDeadLinks,
+  findOutsideAddresses,
+  findRepeated,
+  findSkippedLevels,
+  findUntaggedNames,
+} from './page-faults.ts';
+import { A3_LANDSCAPE, A4_PORTRAIT, readSheetSizes } from './pdf-sheets.ts';
+import { DESK, type Visit, visit } from './visit.ts';
+
+// A busy machine may need long for what takes a second here; a test that hangs still ends.
+const PATIENCE = { timeout: 60_000 };
+
+const { folder, packs, mixed } = await buildPacks();
+
+let browser: Browser;
+/** A tab with scripts, without network, on a day outside of all weeks: none of their days is marked. */
+let page: Page;
+/** A tab without scripts and without network. */
+let plainPage: Page;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+  const context = await browser.newContext({ offline: true });
+  await context.clock.setFixedTime('2026-01-01T12:00:00Z');
+  page = await context.newPage();
+  plainPage = await browser.newPage({ offline: true, javaScriptEnabled: false });
+}, PATIENCE.timeout);
+
+afterAll(async () => {
+  await browser?.close();
+  rmSync(folder, { recursive: true, force: true });
+}, PATIENCE.timeout);
+
+for (const pack of packs) {
+  for (const page of pack.pages) {
+    describe(`${pack.id}/${page.path}`, PATIENCE, () => judgePage(pack, page));
+  }
+}
+
+/** All that is asked of each page. The tests share one visit; each sets the look that it needs. */
+function judgePage(pack: BuiltPack, built: BuiltPage): void {
+  let opened: Visit;
+  let facts: PageFacts;
+  const own = (url: string) => url === built.url || (url.startsWith(`${pack.url}`) && url.includes('/images/'));
+
+  beforeAll(async () => {
+    opened = await visit(page, built.url);
+    facts = await lookAt(page, 'facts', pack.names);
+  }, PATIENCE.timeout);
+
+  it('opens from a folder, asks for nothing else and complains of nothing', () => {
+    expect(opened.complaints).toEqual([]);
+    expect(opened.requests.filter((url) => !own(url))).toEqual([]);
+    expect(opened.requests).toContain(built.url);
+  });
+
+  it('is the same without scripts', async () => {
+    const plain = await visit(plainPage, built.url);
+    expect(plain.complaints).toEqual([]);
+    expect(plain.requests.filter((url) => !own(url))).toEqual([]);
+    expect((await lookAt(plainPage, 'facts', [])).text).toBe(facts.text);
+  });
+
+  it('is HTML as the standard has it', async () => {
+    expect(await findHtmlFaults(built.html, built.path)).toEqual([]);
+  });
+
+  it('has one main heading, and no heading skips a level', () => {
+    expect(facts.headings.filter(({ level }) => level === 1)).toHaveLength(1);
+    expect(facts.headings[0]?.level).toBe(1);
+    expect(findSkippedLevels(facts)).toEqual([]);
+  });
+
+  it('has its landmarks, a language and a title', () => {
+    expect(facts.landmarks).toMatchObject({ main: 1, banner: 1, footer: 1 });
+    expect(facts.landmarks.navigation).not.toContain('');
+    expect(findRepeated(facts.landmarks.navigation)).toEqual([]);
+    expect(facts.strayContent).toEqual([]);
+    expect(facts.language).toMatch(/^[a-z]{2}/);
+    expect(facts.title).not.toBe('');
+  });
+
+  it('leads only to what is there, and from a page for learners only to others for learners', () => {
+    expect(findDeadLinks(pack, built, [...facts.links, ...facts.sources])).toEqual([]);
+    expect(findRepeated(facts.ids)).toEqual([]);
+    expect(facts.pointers.filter((id) => !facts.ids.includes(id))).toEqual([]);
+    expect(findOutsideAddresses(built.html)).toEqual([]);
+  });
+
+  it('holds no style and no script in attributes', () => {
+    expect(facts.inlineStyles).toEqual([]);
+    expect(facts.handlers).toEqual([]);
+  });
+
+  it('tags the names of the calendar with their language', () => {
+    expect(findUntaggedNames(pack, facts.names)).toEqual([]);
+  });
+
+  it('puts no barrier up, on light and on dark ground', async () => {
+    expect(await findBarriers(page)).toEqual([]);
+    await page.emulateMedia({ colorScheme: 'dark' });
+    expect(await findFaintText(page), 'dark').toEqual([]);
+  });
+
+  it('is gone through with the Tab key, from the skip link on, and shows where one is', async () => {
+    await lookAt(page, 'watchFocus');
+    const places = await lookAt(page, 'countPlaces');
+    for (let count = 0; count < places; count += 1) await page.keyboard.press('Tab');
+    expect(await lookAt(page, 'tabbing')).toEqual({ first: 'skip-link', missed: [], outOfOrder: [], unseen: [] });
+    await page.locator('.skip-link').focus();
+    await page.keyboard.press('Enter');
+    expect(await page.evaluate('document.activeElement.id')).toBe('main');
+  });
+
+  it.each([
+    { look: '320 px wide', width: 320, height: 256 },
+    { look: 'at 200 %', width: 640, height: 400 },
+    { look: 'on a desk', ...DESK },
+  ])('fits $look, in usual and in wide spacing', async ({ width, height }) => {
+    await page.setViewportSize({ width, height });
+    expect(await lookAt(page, 'misfits')).toEqual([]);
+    await lookAt(page, 'spaceText');
+    expect(await lookAt(page, 'misfits'), 'in wide spacing').toEqual([]);
+    await lookAt(page, 'keepOnly', 'main');
+  });
+
+  it('prints in black on white on its size of paper, and nothing is lost', async () => {
+    await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
+    const isScore = built.path === 'score.html';
+    // What an A4 sheet has between its margins, in CSS pixels; the score has a whole A3 sheet.
+    await page.setViewportSize(isScore ? { width: 1587, height: 1122 } : { width: 680, height: 1009 });
+    expect(await lookAt(page, 'misfits')).toEqual([]);
+    expect(await findFaintText(page)).toEqual([]);
+    const sizes = readSheetSizes(await page.pdf({ preferCSSPageSize: true }));
+    expect([...new Set(sizes)]).toEqual([isScore ? A3_LANDSCAPE : A4_PORTRAIT]);
+  });
+
+  it('cannot phone home', async () => {
+    const ways = ['connect-src', 'frame-src', 'img-src', 'script-src-elem', 'style-src-elem'];
+    const { stopped, title } = await lookAt(page, 'phoneHome', ways, 5000);
+    expect(stopped).toEqual(ways);
+    expect(title).toBe(facts.title);
+  });
+}
+
+describe.each(packs)('the pack $id', PATIENCE, (pack) => {
+  it('has a title of its own for each page', () => {
+    const titles = pack.pages.map(({ html }) => /<title>([^<]*)<\/title>/.exec(html)?.[1] ?? '');
+    expect(findRepeated(titles)).toEqual([]);
+  });
+
+  it('prints each day of the start page on one sheet, and its notes on at most one more', async () => {
+    const { parts, sheets, eachAlone } = await printParts(pack, 'index.html', '.day-sheet');
+    expect(parts).toBeGreaterThan(0);
+    expect(eachAlone).toEqual(Array(parts).fill(1));
+    expect(sheets - parts).toBeOneOf([0, 1]);
+  });
+
+  it('prints each group’s paper on a sheet of its own', async () => {
+    const quizzes = pack.pages.filter(({ path }) => path.includes('-quiz-'));
+    expect(quizzes).not.toEqual([]);
+    for (const { path } of quizzes) {
+      const { parts, sheets, eachAlone } = await printParts(pack, path, '.paper');
+      expect(parts, path).toBe(4);
+      expect(eachAlone, path).toEqual([1, 1, 1, 1]);
+      expect(sheets, path).toBe(4);
+    }
+  });
+
+  it('prints each month of the score on one sheet', async () => {
+    const { parts, sheets } = await printParts(pack, 'score.html', '.score-month');
+    expect(parts).toBeGreaterThan(0);
+    expect(sheets).toBe(parts);
+  });
+});
+
+describe('names in another language than the page', PATIENCE, () => {
+  it.each(mixed.pages)('are tagged in $path', async ({ path, url }) => {
+    await visit(page, url);
+    const { language, names } = await lookAt(page, 'facts', mixed.names);
+    expect(language).toBe('en');
+    if (!path.startsWith('learners/')) expect(names).not.toEqual([]);
+    expect(findUntaggedNames(mixed, names)).toEqual([]);
+  });
+});
+
+describe('the start page on a day of its week', PATIENCE, () => {
+  it.each([
+    { zone: 'Pacific/Auckland', day: 'thursday' },
+    { zone: 'America/Los_Angeles', day: 'wednesday' },
+  ])('marks the day that the reader has in $zone', async ({ zone, day }) => {
+    const context = await browser.newContext({ offline: true, timezoneId: zone });
+    await context.clock.setFixedTime('2026-07-29T21:00:00Z');
+    const tab = await context.newPage();
+    const { complaints } = await visit(tab, `${packs[0]?.url}index.html`);
+    expect(complaints).toEqual([]);
+    expect(await tab.locator('.day-sheet.is-today').evaluateAll((sheets) => sheets.map(({ id }) => id))).toEqual([day]);
+    expect(await tab.locator('.day-tab.is-today').count()).toBe(1);
+    expect(await tab.locator('.today-flag:visible').count()).toBe(2);
+    await context.close();
+  });
+});
+
+describe('the judges see the faults of a bad page', PATIENCE, () => {
+  const file = join(folder, 'learners/bad.html');
+  const bad: BuiltPage = { path: 'learners/bad.html', url: pathToFileURL(file).href, html: BAD_PAGE };
+  const badPack: BuiltPack = {
+    ...mixed,
+    url: `${pathToFileURL(folder).href}/`,
+    files: new Set([bad.path]),
+    pages: [bad],
+  };
+  let opened: Visit;
+  let facts: PageFacts;
+
+  beforeAll(async () => {
+    mkdirSync(join(folder, 'learners'));
+    writeFileSync(file, BAD_PAGE);
+    opened = await visit(page, bad.url);
+    facts = await lookAt(page, 'facts', ['Nuit noire']);
+  }, PATIENCE.timeout);
+
+  it('in what it asks for and says', () => {
+    expect(opened.requests.map((url) => url.split('/').at(-1))).toEqual(['bad.html', 'missing.png']);
+    expect(opened.complaints).toContain('log: hello');
+    expect(opened.complaints.some((line) => line.startsWith('failed: '))).toBe(true);
+  });
+
+  it('in how it is written', async () => {
+    expect(findSkippedLevels(facts)).toEqual(['Too deep']);
+    expect(facts.headings.filter(({ level }) => level === 1)).toHaveLength(2);
+    expect(facts.landmarks).toEqual({ main: 0, banner: 0, footer: 0, navigation: [''] });
+    expect(facts.strayContent).not.toEqual([]);
+    expect(findRepeated(facts.ids)).toEqual(['twice']);
+    expect(facts.pointers).toEqual(['nobody', 'no-paint']);
+    expect(facts.inlineStyles).toHaveLength(1);
+    expect(facts.handlers).toEqual(['onclick']);
+    expect((await findHtmlFaults(BAD_PAGE, 'bad.html')).join()).toContain('no-dup-id');
+  });
+
+  it('in where it leads', () => {
+    const links = ['../index.html', 'gone.html', '#gone', 'https://pack.invalid/'];
+    expect(findDeadLinks(badPack, bad, ['bad.html#twice', ...links])).toEqual(links);
+    expect(findOutsideAddresses(BAD_PAGE)).toEqual(['https://pack.invalid/']);
+  });
+
+  it('in names without a language', () => {
+    expect(findUntaggedNames(badPack, facts.names)).toEqual([
+      'Nuit noire, in: Nuit noire',
+      'Nuit noire, in: Picture of Nuit noire',
+    ]);
+  });
+
+  it('in how it looks', async () => {
+    const barriers = (await findBarriers(page)).join();
+    for (const rule of ['color-contrast', 'image-alt', 'target-size']) expect(barriers).toContain(rule);
+    expect((await findFaintText(page)).join()).toContain('color-contrast');
+    await page.setViewportSize({ width: 320, height: 256 });
+    const misfits = (await lookAt(page, 'misfits')).join('\n');
+    for (const fault of ['px wide in a window of 320', 'is cut off', 'scrolls sideways', 'runs out of', 'lies over']) {
+      expect(misfits).toContain(fault);
+    }
+  });
+
+  it('under the Tab key', async () => {
+    await lookAt(page, 'watchFocus');
+    const places = await lookAt(page, 'countPlaces');
+    for (let count = 0; count < places; count += 1) await page.keyboard.press('Tab');
+    const { first, missed, outOfOrder, unseen } = await lookAt(page, 'tabbing');
+    expect(first).toBe('late');
+    expect(missed).toHaveLength(1);
+    expect(outOfOrder).not.toEqual([]);
+    expect(unseen).toHaveLength(1);
+  });
+
+  it('on paper', async () => {
+    await page.emulateMedia({ media: 'print' });
+    expect(readSheetSizes(await page.pdf({ preferCSSPageSize: true }))).toEqual(['148 x 210', '148 x 210']);
+    expect(() => readSheetSizes(Buffer.from('no document'))).toThrow('No page');
+  });
+
+  it('in what it lets in', async () => {
+    expect(await lookAt(page, 'phoneHome', [], 0)).toEqual({ stopped: [], title: 'taken over' });
+  });
+});
+
+/** How many sheets a page takes, and how many each of its parts takes when printed without the others. */
+async function printParts(pack: BuiltPack, path: string, selector: string) {
+  await visit(page, `${pack.url}${path}`);
+  await page.emulateMedia({ media: 'print' });
+  const countSheets = async () => readSheetSizes(await page.pdf({ preferCSSPageSize: true })).length;
+  const parts = await page.locator(selector).count();
+  const sheets = await countSheets();
+  const eachAlone: number[] = [];
+  for (let index = 0; index < parts; index += 1) {
+    await lookAt(page, 'keepOnly', selector, index);
+    eachAlone.push(await countSheets());
+  }
+  return { parts, sheets, eachAlone };
+}
