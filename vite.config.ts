@@ -18,6 +18,8 @@ export default defineConfig({
   },
   test: {
     include: ['tests/**/*.test.ts'],
+    // Style sheets are part of the pages that tests look at.
+    css: true,
     coverage: { provider: 'v8', include: ['src/**/*.ts'], reporter: ['text-summary', 'json-summary'] },
   },
 });

@@ -57,10 +57,27 @@ function computeMiddle({ fromMs, untilMs }: Stretch): InstantMs {
 
 /** The transit nearest to an instant. Transits are more than a day apart, so one within half a day is the nearest. */
 function computeNearestTransit(place: Place, atMs: InstantMs): InstantMs {
-  const before = computeMoonTransit(place, atMs, 'before');
-  if (atMs - before <= MS_PER_DAY / 2) return before;
-  const after = computeMoonTransit(place, atMs, 'after');
-  return atMs - before < after - atMs ? before : after;
+  const first = computeMoonTransit(place, atMs - MS_PER_DAY / 2, 'after');
+  if (first - atMs <= MS_PER_DAY / 2) return first;
+  const before = computeMoonTransit(place, atMs - MS_PER_DAY / 2, 'before');
+  return atMs - before < first - atMs ? before : first;
+}
+
+/**
+ * Up to this latitude the middle of the dark strays less than half an hour from mean solar midnight: 17 minutes for the
+ * equation of time, a few for the change of sunset and sunrise from day to day.
+ */
+const EVEN_NIGHTS_DEGREES = 60;
+const MIDDLE_STRAY_MS = MS_PER_DAY / 48;
+
+/** The transit nearest the middle of the dark; looks for sunset and sunrise only where solar midnight does not tell. */
+function computeNightTransit(line: NightLine, place: Place, day: DayNumber): InstantMs {
+  if (Math.abs(place.latitudeDegrees) <= EVEN_NIGHTS_DEGREES) {
+    const midnightMs = line.solarNoonOf(day) + MS_PER_DAY / 2;
+    const nearest = computeNearestTransit(place, midnightMs);
+    if (Math.abs(nearest - midnightMs) < MS_PER_DAY / 2 - MIDDLE_STRAY_MS) return nearest;
+  }
+  return computeNearestTransit(place, computeMiddle(computeDark(line, day)));
 }
 
 /** The longest stretch; of equally long ones the first. */
@@ -87,9 +104,14 @@ function isUpInDark(place: Place, dark: Stretch, pose: MoonPose): boolean {
  * @param day An existing date.
  */
 export function computeMoonHighest(line: NightLine, place: Place, day: DayNumber): MoonView {
-  const dark = computeDark(line, day);
-  const pose = computeMoonPose(place, computeNearestTransit(place, computeMiddle(dark)));
-  return { ...pose, up: isUpInDark(place, dark, pose) };
+  const pose = computeMoonPose(place, computeNightTransit(line, place, day));
+  return {
+    ...pose,
+    // A drawing of the month asks for every night's Moon and never for this, which takes more searches.
+    get up() {
+      return isUpInDark(place, computeDark(line, day), pose);
+    },
+  };
 }
 
 /**
@@ -138,10 +160,15 @@ export function computeNightSky(
   };
   return {
     moonAgeDays: (beginsMs - lastConjunctionMs) / MS_PER_DAY,
-    illuminatedFraction: computeLighting(beginsMs).litFraction,
+    // Not every question about a night is about its light.
+    get illuminatedFraction() {
+      return computeLighting(beginsMs).litFraction;
+    },
     phase: findPhaseWithin(lunations, { fromMs: beginsMs, untilMs: endsMs }),
     sunsetMs: line.sunsetOf(day),
-    sunriseMs: line.sunriseAfter(day),
+    get sunriseMs() {
+      return line.sunriseAfter(day);
+    },
     moonriseMs: findWithin('rise'),
     moonsetMs: findWithin('set'),
   };

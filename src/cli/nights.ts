@@ -1,4 +1,3 @@
-import stringWidth from 'string-width';
 import type { Almanac } from '../calendar/almanac-types.ts';
 import { type NightRow, renderNightRow } from '../calendar/night-row.ts';
 import { isCoveredDate } from '../content/civil-date.ts';
@@ -11,7 +10,7 @@ import type { Terminal } from './terminal.ts';
 import { UsageError } from './usage-error.ts';
 
 /** Prints which night each date is, as a table for people or as JSON. @returns The exit status. */
-export function nights(given: Arguments, terminal: Terminal): number {
+export async function nights(given: Arguments, terminal: Terminal): Promise<number> {
   const { names, options } = given;
   if (names.length > 0)
     throw new UsageError(
@@ -26,7 +25,7 @@ export function nights(given: Arguments, terminal: Terminal): number {
   if (opened === undefined) return 1;
   const almanac = setting.almanacFor(opened);
   if (options.json === true) printJson(almanac, from, to, terminal);
-  else printTable(opened, almanac, from, to, terminal);
+  else await printTable(opened, almanac, from, to, terminal);
   return 0;
 }
 
@@ -67,47 +66,45 @@ function printJson(almanac: Almanac, from: string, to: string, terminal: Termina
 
 const HEADINGS: readonly string[] = ['date', 'night', 'name', 'group', 'begins', 'Moon up', 'Moon down', 'lit'];
 
-function printTable(
+async function printTable(
   { school, calendar }: OpenedSchool,
   almanac: Almanac,
   from: string,
   to: string,
   terminal: Terminal,
-): void {
+): Promise<void> {
+  // Its tables of Unicode take 20 ms to make ready, which no other command needs.
+  const { default: measureWidth } = await import('string-width');
   terminal.print(`${calendar.title}, ${school.name} (${almanac.place.timeZone})`);
   if (calendar.note !== undefined) terminal.print(terminal.emphasise(calendar.note, 'dim', 'print'));
   let month: NightRow[] = [];
   for (const record of almanac.nights(from, to)) {
     const row = renderNightRow(almanac, record);
     if (month[0] !== undefined && month[0].month.firstDate !== row.month.firstDate) {
-      printMonth(month, terminal);
+      printMonth(month, measureWidth, terminal);
       month = [];
     }
     month.push(row);
   }
-  if (month.length > 0) printMonth(month, terminal);
+  if (month.length > 0) printMonth(month, measureWidth, terminal);
 }
 
-function printMonth(rows: readonly NightRow[], terminal: Terminal): void {
+/** @param measureWidth Cells of a terminal that a text takes: letters with marks take one, wide ones two. */
+function printMonth(rows: readonly NightRow[], measureWidth: (text: string) => number, terminal: Terminal): void {
   const [first] = rows;
   if (first === undefined) return;
   const { name, number, year, length, intercalary } = first.month;
   const lines = [HEADINGS, ...rows.map(listCells)];
-  const widths = HEADINGS.map((_, column) => Math.max(...lines.map((cells) => stringWidth(cells[column] ?? ''))));
+  const widths = HEADINGS.map((_, column) => Math.max(...lines.map((cells) => measureWidth(cells[column] ?? ''))));
   const place = `month ${number} of ${year}${intercalary ? ', the thirteenth' : ''}, ${length} nights`;
   terminal.print(`\n${terminal.emphasise(name, 'bold', 'print')} (${place})`);
   for (const [index, cells] of lines.entries()) {
     const line = cells
-      .map((cell, column) => padCell(cell, widths[column] ?? 0))
+      .map((cell, column) => cell + ' '.repeat((widths[column] ?? 0) - measureWidth(cell)))
       .join('  ')
       .trimEnd();
     terminal.print(index === 0 ? terminal.emphasise(line, 'dim', 'print') : line);
   }
-}
-
-/** Columns are counted in the cells of a terminal: letters with marks take one, wide ones two. */
-function padCell(cell: string, width: number): string {
-  return cell + ' '.repeat(width - stringWidth(cell));
 }
 
 function listCells(row: NightRow): string[] {

@@ -1,6 +1,6 @@
 import { findNearMiss } from '../content/near-miss.ts';
 import { MissingFolderError } from '../node/read-content.ts';
-import { type OptionName, parseArguments } from './arguments.ts';
+import { type Arguments, type OptionName, parseArguments } from './arguments.ts';
 import { build } from './build.ts';
 import { check } from './check.ts';
 import { HELP } from './help.ts';
@@ -10,11 +10,17 @@ import { UsageError } from './usage-error.ts';
 
 declare const KIT_VERSION: string;
 
+interface Command {
+  readonly options: readonly OptionName[];
+  /** @returns The exit status. */
+  run(given: Arguments, terminal: Terminal): number | Promise<number>;
+}
+
 const COMMANDS = {
   build: { run: build, options: ['content', 'out', 'school', 'calendar', 'replace', 'json', 'quiet', 'help'] },
   check: { run: check, options: ['content', 'school', 'calendar', 'json', 'quiet', 'help'] },
   nights: { run: nights, options: ['from', 'to', 'content', 'school', 'calendar', 'json', 'help'] },
-} as const satisfies Record<string, { run: typeof build; options: readonly OptionName[] }>;
+} as const satisfies Record<string, Command>;
 
 /**
  * Runs one call of the command; folders are taken from where the process stands.

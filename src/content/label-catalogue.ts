@@ -128,14 +128,19 @@ export const LABELS = {
   },
   'gesture-seated': { english: 'Seated: {how}', about: 'The way of doing a gesture in a chair' },
   'gesture-count': {
-    english: 'count {n}, from {time}',
-    about: 'When in the run a gesture comes; {time} is minutes and seconds',
+    english: '{n} of {length} · from {time}',
+    about:
+      'On the card of a gesture: which night of its group it is, of how many, and when it begins; {time} is minutes and seconds',
   },
   'gesture-none': { english: 'no gesture yet', about: 'For a night without a gesture' },
   'gesture-run': { english: 'Gesture sequence', about: 'Name of a run of gestures for those who do not see it' },
 
   // Directives
   'group-quiz': { english: 'Group quiz', about: 'What a page for learners is' },
+
+  // Directives
+  'moon-drawn-for': { english: 'Drawn as it stands here at {time}', about: 'Under the drawing of the Moon' },
+  'moon-up-all-night': { english: 'The Moon is up all night', about: 'When to look, where the Moon does not set' },
 
   // Lessons
   minutes: { english: { one: '{n} minute', other: '{n} minutes' }, about: 'A length of time' },

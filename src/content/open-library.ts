@@ -58,8 +58,11 @@ export function openLibrary(files: LibraryFiles): OpenLibrary {
     const gestures = gestureSets.find(written.gestures);
     diagnostics.push(...(calendar?.diagnostics ?? []), ...(gestures?.diagnostics ?? []));
     if (calendar?.value === undefined || gestures?.value === undefined) return { diagnostics };
-    // A calendar that stands in for the school's own is looked at; nobody has given its nights gestures here.
-    if (calendarId === undefined) diagnostics.push(...checkNightGestures(calendar, gestures.value));
+    const unknownGestures = checkNightGestures(calendar, gestures.value);
+    // A calendar that stands in for the school's own can be looked at; only the gestures of its nights are not known here.
+    diagnostics.push(
+      ...(calendarId === undefined ? unknownGestures : mergeIntoWarning(unknownGestures, gestures.value)),
+    );
     const school = completeSchool(written, calendar.value);
     if (written.language === undefined) diagnostics.push(...checkLabelsOf(calendar, school.language, labelFiles.ids));
     const labelFile = labelFiles.find(findLabelFileId(school.language, labelFiles.ids) ?? '');
@@ -89,6 +92,13 @@ export function openLibrary(files: LibraryFiles): OpenLibrary {
       };
     },
   };
+}
+
+function mergeIntoWarning(unknown: readonly Diagnostic[], gestures: GestureSet): Diagnostic[] {
+  const [first] = unknown;
+  if (first === undefined) return [];
+  const message = `\`${unknown.length}\` nights have a gesture that \`${gestures.id}\` does not know, expected gestures of that file; their cards will be empty, name another school if that matters.`;
+  return [{ rule: first.rule, severity: 'warning', place: first.place, message }];
 }
 
 /** Files of one kind, by id, each parsed when first asked for. */

@@ -1,12 +1,18 @@
 import type { Element } from 'hast';
 
-/** A name of the calendar, tagged with the language of the names (BCP 47) so that a voice reads it rightly. */
+/** Letters of the scripts that run from right to left: Hebrew, Arabic, Syriac, Thaana, N'Ko and their extensions. */
+const RIGHT_TO_LEFT = /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc]/;
+
+/**
+ * A name of the calendar, tagged with the language of the names (BCP 47) so that a voice reads it rightly. A name that
+ * runs from right to left says so, and keeps the words around it in their order.
+ */
 export function renderName(name: string, namesLanguage: string): Element {
   // By hand: a page has hundreds of names, and a helper that parses selectors costs more than all else here.
   return {
     type: 'element',
     tagName: 'span',
-    properties: { lang: namesLanguage },
+    properties: RIGHT_TO_LEFT.test(name) ? { lang: namesLanguage, dir: 'rtl' } : { lang: namesLanguage },
     children: [{ type: 'text', value: name }],
   };
 }

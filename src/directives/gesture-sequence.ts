@@ -23,6 +23,8 @@ interface GestureGroup {
 
 interface GestureCard {
   readonly entry: TimelineEntry;
+  /** Nights of its group in the calendar, whatever was selected. */
+  readonly groupLength: number;
   /** Absent where the calendar gives the night none. */
   readonly gesture?: Gesture;
 }
@@ -33,7 +35,7 @@ const DEFAULT_BEATS = 4;
 export const gestureSequence = defineDirective({
   name: 'gesture-sequence',
   forms: ['leaf'],
-  about: 'Gestures on the beat, a card a night in order: group, name, what to do, count and time.',
+  about: 'Gestures on the beat, a card a night in order: group, name, what to do, place in the group and time.',
   example: '::gesture-sequence{nights=up-to-tonight tempo=72}',
   label: { use: 'none' },
   attributes: {
@@ -73,11 +75,12 @@ export const gestureSequence = defineDirective({
 });
 
 /** Neighbours of one group stand together; a run that wraps around may come to a group twice. */
-function gatherGroups(entries: readonly TimelineEntry[], { gestures }: ResolveContext): GestureGroup[] {
+function gatherGroups(entries: readonly TimelineEntry[], { almanac, gestures }: ResolveContext): GestureGroup[] {
   const groups: { name: string; cards: GestureCard[] }[] = [];
   for (const entry of entries) {
     const gesture = gestures.gestures[entry.night.gesture ?? ''];
-    const card = gesture === undefined ? { entry } : { entry, gesture };
+    const groupLength = almanac.run.filter(({ groupNumber }) => groupNumber === entry.night.groupNumber).length;
+    const card = { entry, groupLength, ...(gesture === undefined ? {} : { gesture }) };
     const last = groups.at(-1);
     if (last === undefined || last.name !== entry.night.group || entry.strong) {
       groups.push({ name: entry.night.group, cards: [card] });
@@ -114,14 +117,21 @@ function renderRun(run: GestureRun, view: ViewContext): ElementContent[] {
   ];
 }
 
-function renderCard({ entry, gesture }: GestureCard, { labels, namesLanguage }: ViewContext): ElementContent {
+function renderCard(
+  { entry, groupLength, gesture }: GestureCard,
+  { labels, namesLanguage }: ViewContext,
+): ElementContent {
   const { night } = entry;
   return h(entry.strong ? 'li.gesture-card.strong-beat' : 'li.gesture-card', [
     h('p.gesture-beat', [
       h('span.gesture-count', { ariaHidden: 'true' }, String(entry.count)),
       h(
         'span.gesture-time',
-        labels.text('gesture-count', { n: entry.count, time: formatElapsed(entry.startsAtSeconds) }),
+        labels.text('gesture-count', {
+          n: entry.count,
+          length: groupLength,
+          time: formatElapsed(entry.startsAtSeconds),
+        }),
       ),
     ]),
     h('p.gesture-name', [renderName(night.name, namesLanguage)]),

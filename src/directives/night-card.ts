@@ -24,6 +24,8 @@ export interface NightCard {
   /** True when the night begins at sunset and the Moon is up by then. */
   readonly upAtSunset: boolean;
   readonly begins: NightClock;
+  /** The moment that the drawing shows. */
+  readonly drawnFor: NightClock;
   /** The night that class time lies in, when it is another than the date's own. */
   readonly atClassTime?: NightRecord;
 }
@@ -56,6 +58,7 @@ export function computeNightCard(
     sets: toClock(setMs),
     upAtSunset: record.beginsWith === 'sunset' && riseMs !== undefined && riseMs < record.beginsMs,
     begins: readClock(record.beginsMs, timeZone),
+    drawnFor: readClock(moon.atMs, timeZone),
     ...(classNight.date === record.date ? {} : { atClassTime: classNight }),
   };
 }
@@ -104,6 +107,10 @@ export function renderNightCard(card: NightCard, view: ViewContext): ElementCont
         h('p.tonight-sentence', [h('q', [renderName(card.sentence, view.namesLanguage)])]),
         ...renderMeaning(record),
         h('p.tonight-sky', renderMoonTimes(card, view.labels)),
+        h(
+          'p.tonight-drawn',
+          view.labels.text('moon-drawn-for', { time: sayClock(card.drawnFor, record, view.labels) }),
+        ),
         ...(card.atClassTime === undefined
           ? []
           : [h('p.tonight-class', renderClassTime(card, card.atClassTime, view))]),
@@ -126,16 +133,21 @@ export function renderNightPlace(record: NightRecord, { labels, namesLanguage }:
   return parts.flatMap((part, index) => (index === 0 ? part : [{ type: 'text', value: ' · ' }, ...part]));
 }
 
+/** A time of day, with its day where that is not the night's own. */
+function sayClock({ clock, date }: NightClock, record: NightRecord, labels: Labels): string {
+  const time = labels.clock(clock);
+  return date === record.date ? time : labels.text('clock-on-day', { time, day: labels.date(date, 'short') });
+}
+
 /** When the Moon rises and sets, in a line. */
 export function renderMoonTimes(card: NightCard, labels: Labels): ElementContent[] {
-  const say = ({ clock, date }: NightClock) =>
-    date === card.record.date
-      ? labels.clock(clock)
-      : labels.text('clock-on-day', { time: labels.clock(clock), day: labels.date(date, 'short') });
+  const say = (at: NightClock) => sayClock(at, card.record, labels);
+  const upAllNight = card.moon.up && card.rises === null && card.sets === null;
   const parts = [
     ...(card.rises === null ? [] : [labels.text('moon-rises', { time: say(card.rises) })]),
     ...(card.upAtSunset ? [labels.text('moon-up-at-sunset')] : []),
     ...(card.sets === null ? [] : [labels.text('moon-sets', { time: say(card.sets) })]),
+    ...(upAllNight ? [labels.text('moon-up-all-night')] : []),
     ...(card.moon.up ? [] : [labels.text('moon-not-in-the-dark')]),
   ];
   return [{ type: 'text', value: parts.join(' · ') }];
@@ -149,6 +161,6 @@ function renderClassTime(card: NightCard, classNight: NightRecord, view: ViewCon
   return fillLabel(view.labels, 'class-time-night', {
     class: [h('strong', [renderName(classNight.night.name, view.namesLanguage)])],
     tonight: [h('strong', [renderName(card.record.night.name, view.namesLanguage)])],
-    time: view.labels.clock(card.begins.clock),
+    time: sayClock(card.begins, card.record, view.labels),
   });
 }

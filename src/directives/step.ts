@@ -1,4 +1,5 @@
 import { h } from 'hastscript';
+import { addMinutes } from './add-minutes.ts';
 import { defineDirective, type LessonStep } from './definition.ts';
 
 export const step = defineDirective({
@@ -32,9 +33,3 @@ export const step = defineDirective({
     ]),
   ],
 });
-
-/** A time of day some minutes later; past midnight it starts again at 00:00. */
-function addMinutes(clock: string, minutes: number): string {
-  const total = (Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3)) + minutes) % (24 * 60);
-  return `${String(Math.floor(total / 60)).padStart(2, '0')}:${String(total % 60).padStart(2, '0')}`;
-}

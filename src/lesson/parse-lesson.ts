@@ -1,13 +1,13 @@
 import type { Definition, Root } from 'mdast';
 import { gfmTableFromMarkdown } from 'mdast-util-gfm-table';
 import { gfmTaskListItemFromMarkdown } from 'mdast-util-gfm-task-list-item';
-import { gfmTable } from 'micromark-extension-gfm-table';
 import { gfmTaskListItem } from 'micromark-extension-gfm-task-list-item';
 import remarkFrontmatter from 'remark-frontmatter';
 import remarkParse from 'remark-parse';
 import { type Processor, unified } from 'unified';
 import { createDirectiveSyntax, type SyntaxExtension } from './inline-directive.ts';
-import { createWrittenDirectives, type TreeExtension } from './written-directive.ts';
+import { createTableSyntax } from './table-syntax.ts';
+import { createWrittenDirectives } from './written-directive.ts';
 
 /** A lesson's Markdown as a tree, before anything in it is checked. */
 export interface ParsedLesson {
@@ -24,23 +24,17 @@ export interface ParsedLesson {
 type LessonParser = (text: string) => ParsedLesson;
 
 /**
- * A table has a delimiter row with a pipe or a colon in it (GitHub Flavored Markdown 0.29, section 4.10). A text with
- * neither is parsed without tables, which would else be tried at every line: a fifth of the time.
- */
-const TABLE_HINT = /\||:-|-:/;
-
-/**
  * Makes the parser for all lessons: CommonMark with front matter, tables, task lists and directives.
  * `inlineNames` are the names that a colon within a line may begin a directive with.
  * Each directive node tells in `data.written` how it was written, repeated attributes included.
  */
 export function createLessonParser(inlineNames: Iterable<string>): LessonParser {
-  const syntax = createDirectiveSyntax(inlineNames);
-  const withTables = createProcessor([syntax, gfmTable()], [gfmTableFromMarkdown()]);
-  const withoutTables = createProcessor([syntax], []);
+  const tables = createTableSyntax();
+  const processor = createProcessor([createDirectiveSyntax(inlineNames), tables.syntax]);
   return (text) => {
     const source = text.startsWith('\uFEFF') ? text.slice(1) : text;
-    const tree = (TABLE_HINT.test(source) ? withTables : withoutTables).parse(source);
+    tables.prepare(source);
+    const tree = processor.parse(source);
     const head = tree.children[0];
     return {
       tree,
@@ -51,7 +45,7 @@ export function createLessonParser(inlineNames: Iterable<string>): LessonParser 
   };
 }
 
-function createProcessor(syntax: SyntaxExtension[], tree: TreeExtension[]) {
+function createProcessor(syntax: SyntaxExtension[]) {
   return unified()
     .use(remarkParse)
     .use(remarkFrontmatter)
@@ -61,7 +55,7 @@ function createProcessor(syntax: SyntaxExtension[], tree: TreeExtension[]) {
       data.fromMarkdownExtensions = [
         ...(data.fromMarkdownExtensions ?? []),
         createWrittenDirectives(),
-        ...tree,
+        gfmTableFromMarkdown(),
         gfmTaskListItemFromMarkdown(),
       ];
     })

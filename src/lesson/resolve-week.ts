@@ -7,6 +7,7 @@ import { parseLessonHead } from '../content/parse-lesson-head.ts';
 import { parseWeek } from '../content/parse-week.ts';
 import type { LessonHead, SourceFile, WeekDay, WeekPlan } from '../content/types.ts';
 import { parseYaml } from '../content/yaml-document.ts';
+import { addMinutes } from '../directives/add-minutes.ts';
 import { checkSyntax } from './check-syntax.ts';
 import { DIRECTIVES } from './directive-registry.ts';
 import type { ResolvedLesson, ResolvedWeek } from './model.ts';
@@ -192,7 +193,7 @@ function resolveLessons(
   const banks = library.openBanks(inOrder.map(({ file }) => file.text));
   banks.diagnostics.forEach(report);
   const targets = { pictures: files.pictures, pages: [...FIXED_PAGES, ...slugs.map((slug) => `${slug}.html`)] };
-  return inOrder.map(({ file, parsed, head }, index) => {
+  return beginInTurn(inOrder, school.classBegins).map(({ file, parsed, head }, index) => {
     const slug = slugs[index] ?? head.day;
     const date = dates.get(head.day) ?? plan.begins;
     const lesson = { head, date, file: file.path, slug };
@@ -208,5 +209,16 @@ function resolveLessons(
       lesson,
     };
     return resolveLesson(parsed, setting, targets, report);
+  });
+}
+
+/** A later lesson of a day that does not say when it begins follows the one before it. */
+function beginInTurn(lessons: readonly ReadLesson[], classBegins: string): ReadLesson[] {
+  const ends = new Map<WeekDay, string>();
+  return lessons.map((lesson) => {
+    const { day, minutes } = lesson.head;
+    const begins = lesson.head.begins ?? ends.get(day);
+    ends.set(day, addMinutes(begins ?? classBegins, minutes));
+    return begins === undefined ? lesson : { ...lesson, head: { ...lesson.head, begins } };
   });
 }

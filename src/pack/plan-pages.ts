@@ -37,7 +37,8 @@ function planSheets(week: ResolvedWeek, { lesson, paths }: PlacedLesson, digest:
   const { labels, school } = week;
   const frame = {
     labels,
-    language: school.language,
+    language: labels.language,
+    authorsLanguage: school.language,
     schoolName: school.name,
     date: lesson.tonight.date,
     digest,
@@ -56,7 +57,7 @@ function listForLearners(week: ResolvedWeek, path: string, placed: readonly Plac
   const { labels, school } = week;
   return {
     labels,
-    language: school.language,
+    language: labels.language,
     schoolName: school.name,
     path,
     digest,

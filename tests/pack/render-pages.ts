@@ -23,6 +23,7 @@ export function buildFrame(week: ResolvedWeek): LearnerFrame {
   return {
     labels: week.labels,
     language: week.school.language,
+    authorsLanguage: 'en',
     schoolName: week.school.name,
     date,
     digest: sha256,

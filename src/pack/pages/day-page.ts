@@ -9,6 +9,7 @@ import { joinWithDots, type PageContext, type PlacedLesson } from './page-contex
 import { pageStyles } from './page-styles.ts';
 import { listSheets } from './sheet-links.ts';
 import { renderStepTimes } from './step-times.ts';
+import { tagAuthors } from './tag-authors.ts';
 
 /** A lesson's page for the teacher: what it is for, its steps at a glance, then the lesson itself. */
 export function renderDayPage(context: PageContext, placed: PlacedLesson): Root {
@@ -18,7 +19,7 @@ export function renderDayPage(context: PageContext, placed: PlacedLesson): Root 
   const day = labels.date(lesson.tonight.date, 'day');
   return renderPageShell(
     {
-      language: school.language,
+      language: labels.language,
       title: `${lesson.head.title}: ${day}`,
       kind: 'day-page',
       styles: pageStyles.lesson,
@@ -27,7 +28,7 @@ export function renderDayPage(context: PageContext, placed: PlacedLesson): Root 
       header: [renderPackNav(context, paths.page), renderLessonHead(context, placed)],
       main: [
         renderOverview(context, placed),
-        h('div', { className: ['lesson-body'] }, lesson.body),
+        h('div', { className: ['lesson-body'], ...tagAuthors(labels.language, school.language) }, lesson.body),
         renderTurnPage(context, placed),
       ],
       footer: renderHowWeKnow(week, lesson),

@@ -37,7 +37,7 @@ function renderLessonBlock(context: PageContext, placed: PlacedLesson, several: 
   const begins = labels.text('begins-at', { time: labels.clock(head.begins ?? school.classBegins) });
   return h('section', { className: ['lesson-block'] }, [
     h('header', { className: ['lesson-block-head'] }, [
-      h('h3', [h('a', { href: paths.page }, head.title)]),
+      h('h3', [h('a', { href: paths.page, className: ['named-in-print'] }, head.title)]),
       h('p', joinWithDots([...(several ? [begins] : []), labels.count('minutes', head.minutes)])),
     ]),
     h('div', { className: ['lesson-columns'] }, [
@@ -76,7 +76,7 @@ function renderAnswers({ week, paths }: PageContext, placed: PlacedLesson): Elem
     h('li', [
       h(
         'a',
-        { href: `${paths.key}#${placed.paths.keyAnchors[index] ?? ''}` },
+        { href: `${paths.key}#${placed.paths.keyAnchors[index] ?? ''}`, className: ['named-in-print'] },
         labels.text('key-to', { title: quiz.title }),
       ),
     ]),

@@ -3,6 +3,7 @@ import { h } from 'hastscript';
 import type { Handout } from '../../lesson/model.ts';
 import { type LearnerFrame, renderLearnerPage } from './learner-page.ts';
 import { pageStyles } from './page-styles.ts';
+import { tagAuthors } from './tag-authors.ts';
 
 /** A sheet for one learner: lines for name and date, the title, and what the author wrote. */
 export function renderHandoutPage(handout: Handout, frame: LearnerFrame): Root {
@@ -17,7 +18,7 @@ export function renderHandoutPage(handout: Handout, frame: LearnerFrame): Root {
         renderWriteLine(labels.text('date-line')),
       ]),
       h('h1', handout.title),
-      h('div', { className: ['handout-body'] }, handout.body),
+      h('div', { className: ['handout-body'], ...tagAuthors(frame.language, frame.authorsLanguage) }, handout.body),
     ],
   });
 }

@@ -11,7 +11,7 @@ import { pageStyles } from './page-styles.ts';
 /** All answers of the week's quizzes, each quiz with a mark sheet. Every section, and so every print, says whose it is. */
 export function renderKeyPage(context: PageContext): Root {
   const { week, paths } = context;
-  const { labels, plan, school } = week;
+  const { labels, plan } = week;
   const quizzes = listPlacedLessons(context).flatMap((placed) =>
     placed.lesson.quizzes.map((quiz, index) =>
       renderQuizKey(context, placed, quiz, placed.paths.keyAnchors[index] ?? ''),
@@ -19,7 +19,7 @@ export function renderKeyPage(context: PageContext): Root {
   );
   return renderPageShell(
     {
-      language: school.language,
+      language: labels.language,
       title: `${labels.text('answer-key')}: ${plan.title}`,
       kind: 'key-page',
       styles: pageStyles.key,

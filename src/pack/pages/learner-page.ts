@@ -7,8 +7,10 @@ import { type Digest, renderPageShell } from '../page-shell.ts';
 /** What a learners' page may know of the pack: nothing that could hold an answer. */
 export interface LearnerFrame {
   readonly labels: Labels;
-  /** BCP 47 tag of the school's language. */
+  /** BCP 47 tag of the pack's fixed words. */
   readonly language: string;
+  /** BCP 47 tag of what the author wrote: another one where there are no labels for the school's language. */
+  readonly authorsLanguage: string;
   readonly schoolName: string;
   readonly date: CivilDate;
   readonly digest: Digest;

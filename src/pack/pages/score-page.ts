@@ -12,11 +12,11 @@ import { renderScoreSheet } from './score-sheet.ts';
 /** The month of the week for the wall, a sheet for each month that the week lies in, and the same in words. */
 export function renderScorePage(context: PageContext): Root {
   const { week, paths } = context;
-  const { labels, plan, school } = week;
+  const { labels, plan } = week;
   const months = listScoreMonths(week);
   return renderPageShell(
     {
-      language: school.language,
+      language: labels.language,
       title: `${labels.text('month-for-wall')}: ${plan.title}`,
       kind: 'score-page',
       styles: pageStyles.score,

@@ -19,7 +19,7 @@ export function renderStartPage(context: PageContext): Root {
   const days = groupByDate(listPlacedLessons(context));
   return renderPageShell(
     {
-      language: school.language,
+      language: labels.language,
       title: `${labels.text('start-here')}: ${plan.title}`,
       kind: 'start-page',
       styles: pageStyles.start,
