@@ -18,6 +18,10 @@ export default defineConfig({
   },
   test: {
     include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/setup.ts'],
+    // The machine that checks may be slow and busy; nothing here is timed.
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
     // Style sheets are part of the pages that tests look at.
     css: true,
     coverage: { provider: 'v8', include: ['src/**/*.ts'], reporter: ['text-summary', 'json-summary'] },

@@ -86,7 +86,7 @@ export interface Almanac {
   readonly run: readonly RunNight[];
   /** The night of a civil date, 1900-01-01 to 2100-12-31. Throws RangeError for a date outside, not real, or left out at this place (Apia 2011-12-30). */
   nightOn(date: CivilDate): NightRecord;
-  /** The night that holds an instant. */
+  /** The night that holds an instant; answers up to about three days beyond the range of `nightOn`, then throws RangeError. */
   nightAt(instantMs: InstantMs): NightRecord;
   /** The nights of all civil dates from `from` to `to`, both included, in order; dates the place left out are passed over. */
   nights(from: CivilDate, to: CivilDate): Generator<NightRecord>;

@@ -35,7 +35,7 @@ function requireUsable(rules: CalendarRules, place: Place, run: readonly RunNigh
   if (marker.kind === 'date') parseCivilDate(`2000-${marker.monthDay}`);
 }
 
-/** An instant within a few days of those that the almanac answers for. */
+/** An instant from three days before the stated range to three days after: a school's day reaches into nights beside it. */
 function requireInstant(instantMs: InstantMs): InstantMs {
   const day = instantMs / MS_PER_DAY;
   if (day > FIRST_DAY - 3 && day < LAST_DAY + 4) return instantMs;
@@ -84,7 +84,8 @@ function* listNights(
 }
 
 /**
- * Makes the computed calendar of one tradition at one place, for 1900-01-01 to 2100-12-31. Answers are kept, but not
+ * Makes the computed calendar of one tradition at one place, for 1900-01-01 to 2100-12-31. `nightAt` also answers for a
+ * few nights beside that range: at sunrise of its first day the night before it goes on. Answers are kept, but not
  * without limit. `skyOf`, `moonBestSeen` and `moonHighest` go by the record's date; `nights` yields nothing when `from`
  * is later than `to`.
  * @throws RangeError when the place or the rules cannot be computed with, such as a time zone that is not known.
@@ -111,7 +112,7 @@ export function createAlmanac(rules: CalendarRules, place: Place): Almanac {
     place,
     run,
     nightOn: (date) => nightOf(requireDate(date)),
-    nightAt: (instantMs) => nightOf(requireDay(line, line.dayHolding(requireInstant(instantMs)))),
+    nightAt: (instantMs) => nightOf(line.dayHolding(requireInstant(instantMs))),
     nights: (from, to) => listNights(line, nightOf, requireRangeEnd(from), requireRangeEnd(to)),
     nightsOfMonth: (date) => months.monthOf(requireDate(date)).days.map(nightOf),
     skyOf: ofRecord((day) => computeNightSky(line, lunations, place, day, nightOf(day))),

@@ -1,12 +1,12 @@
-import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { showPath } from '../node/read-content.ts';
+import { readBytes } from '../node/read-source.ts';
 import { sha256 } from '../node/sha256.ts';
-import { ForeignFilesError, writePack } from '../node/write-pack.ts';
+import { showPath } from '../node/show-path.ts';
+import { clearUnfinished, ForeignFilesError, writePack } from '../node/write-pack.ts';
 import type { PackPlan } from '../pack/pack-plan.ts';
 import { planPack } from '../pack/plan-pack.ts';
 import type { Arguments } from './arguments.ts';
-import { findWeekFolders, listWeekFolders, openSetting } from './open-weeks.ts';
+import { CONTENT_FOLDER, findWeekFolders, listWeekFolders, openSetting, refuseSameNames } from './open-weeks.ts';
 import { type CheckedWeek, resolveWeeks } from './resolve-weeks.ts';
 import { tellDiagnostics } from './tell-diagnostics.ts';
 import type { Terminal } from './terminal.ts';
@@ -32,7 +32,9 @@ export function build(given: Arguments, terminal: Terminal): number {
     throw new UsageError(`\`build\` needs the name of a week; the weeks are: ${weeks}`);
   }
   const folders = findWeekFolders(names);
+  refuseSameNames(folders);
   const setting = openSetting(given);
+  clearUnfinished(options.out ?? OUTPUT_FOLDER, Date.now());
   const results: BuildResult[] = [];
   let done = 0;
   for (const checked of resolveWeeks(folders, setting)) {
@@ -53,7 +55,10 @@ function buildOne({ read, week, diagnostics }: CheckedWeek, { options }: Argumen
   if (week === undefined) return { week: showPath(read.folder), status: 'failed', diagnostics };
   const plan = planPack(week, readPictures(read.folder, week.lessons), sha256);
   try {
-    const folder = writePack(plan, options.out ?? OUTPUT_FOLDER, options.replace === true);
+    const folder = writePack(plan, options.out ?? OUTPUT_FOLDER, {
+      replace: options.replace === true,
+      sources: [read.folder, options.content ?? CONTENT_FOLDER],
+    });
     return describeBuilt(read.folder, folder, plan, diagnostics);
   } catch (error) {
     if (!(error instanceof ForeignFilesError)) throw error;
@@ -88,7 +93,7 @@ function readPictures(
 ): Map<string, Uint8Array> {
   const paths = new Set(lessons.flatMap(({ pictures }) => pictures.map(({ path }) => path)));
   const pictures = new Map<string, Uint8Array>();
-  for (const path of paths) pictures.set(path, readFileSync(join(folder, path)));
+  for (const path of paths) pictures.set(path, readBytes(join(folder, path)));
   return pictures;
 }
 

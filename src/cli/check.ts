@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../content/diagnostic.ts';
 import { loadLibrary } from '../content/library.ts';
-import { readContent, showPath } from '../node/read-content.ts';
+import { readContent } from '../node/read-content.ts';
+import { showPath } from '../node/show-path.ts';
 import type { Arguments } from './arguments.ts';
 import { CONTENT_FOLDER, findWeekFolders, listWeekFolders, openSetting } from './open-weeks.ts';
 import { resolveWeeks } from './resolve-weeks.ts';

@@ -31,7 +31,7 @@ somebody has changed by hand is not overwritten without --replace.
   --out DIR       where packs go (output)
   --school ID     another school than week.yaml names
   --calendar ID   another calendar than the school's file names
-  --replace       overwrite a pack that was changed by hand
+  --replace       overwrite a pack that was changed by hand, and nothing else
   --json          print what was made as JSON
   --quiet         print mistakes only`,
 
@@ -65,5 +65,3 @@ left out means the one date. A night carries the date on which it begins.
   --calendar ID   another calendar than the school's file names
   --json          a row a date, for other programs`,
 } as const;
-
-export type HelpTopic = keyof typeof HELP;

@@ -1,11 +1,13 @@
 import { existsSync } from 'node:fs';
-import { join } from 'node:path';
+import { basename, join, normalize, resolve, sep } from 'node:path';
 import { createAlmanac } from '../calendar/almanac.ts';
 import type { Almanac } from '../calendar/almanac-types.ts';
 import { findNearMiss } from '../content/near-miss.ts';
 import { type OpenedSchool, openLibrary } from '../content/open-library.ts';
 import type { WeekSetting } from '../lesson/resolve-week.ts';
 import { listWeeks, readContent } from '../node/read-content.ts';
+import { findRealPath } from '../node/real-path.ts';
+import { showPath } from '../node/show-path.ts';
 import type { Arguments } from './arguments.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -40,9 +42,35 @@ function requireKnown(kind: 'school' | 'calendar', id: string | undefined, known
   );
 }
 
-/** Folders of the named weeks; each name is a folder's path, or the name of a folder in lessons/. */
+/**
+ * Folders of the named weeks; each name is a folder's path, or the name of a folder in lessons/. A folder that is named
+ * in two ways is there once.
+ */
 export function findWeekFolders(names: readonly string[]): string[] {
-  return [...new Set(names.map(findWeekFolder))];
+  const byRealPath = new Map<string, string>();
+  for (const folder of names.map(findWeekFolder)) {
+    const real = findRealPath(folder);
+    if (!byRealPath.has(real)) byRealPath.set(real, folder);
+  }
+  return [...byRealPath.values()];
+}
+
+/**
+ * Two folders of one name would make one pack, and the second would take the place of the first.
+ * @throws UsageError when there are two; names that differ only in case are the same on some disks.
+ */
+export function refuseSameNames(folders: readonly string[]): void {
+  const first = new Map<string, string>();
+  for (const folder of folders) {
+    const name = basename(folder).normalize('NFC').toLowerCase();
+    const other = first.get(name);
+    if (other !== undefined) {
+      throw new UsageError(
+        `\`${showPath(folder)}\` has the same name as \`${showPath(other)}\` and would make the same pack; rename one, or build them one at a time, each with its own \`--out\``,
+      );
+    }
+    first.set(name, folder);
+  }
 }
 
 /** Folders of all weeks in lessons/. */
@@ -52,7 +80,7 @@ export function listWeekFolders(): string[] {
 
 function findWeekFolder(name: string): string {
   for (const folder of [join(LESSONS_FOLDER, name), name]) {
-    if (existsSync(join(folder, 'week.yaml'))) return folder;
+    if (existsSync(join(folder, 'week.yaml'))) return tidyPath(folder);
   }
   const weeks = listWeeks(LESSONS_FOLDER);
   const near = findNearMiss(name, weeks);
@@ -63,4 +91,11 @@ function findWeekFolder(name: string): string {
   throw new UsageError(
     `\`${name}\` is not a week: no \`week.yaml\` in \`${LESSONS_FOLDER}/${name}\` or \`${name}\`; ${advice}`,
   );
+}
+
+/** `./lessons/a//` as `lessons/a`. A path that does not end in a name, such as `.`, as the whole path: packs are called by it. */
+function tidyPath(folder: string): string {
+  const plain = normalize(folder);
+  const tidy = plain.length > 1 && plain.endsWith(sep) ? plain.slice(0, -1) : plain;
+  return /^\.{1,2}$/.test(basename(tidy)) ? resolve(tidy) : tidy;
 }

@@ -1,5 +1,5 @@
 import { findNearMiss } from '../content/near-miss.ts';
-import { MissingFolderError } from '../node/read-content.ts';
+import { findFileError } from '../node/file-error.ts';
 import { type Arguments, type OptionName, parseArguments } from './arguments.ts';
 import { build } from './build.ts';
 import { check } from './check.ts';
@@ -34,8 +34,9 @@ export async function runCommand(words: readonly string[], terminal: Terminal): 
       terminal.tell(`lessontide: ${error.message}`);
       return 2;
     }
-    if (error instanceof MissingFolderError) {
-      terminal.tell(`lessontide: ${error.message}`);
+    const refused = findFileError(error);
+    if (refused !== undefined) {
+      terminal.tell(`lessontide: ${refused.message}`);
       return 1;
     }
     terminal.tell('lessontide: the kit itself failed; this is not your mistake, and nothing was lost. Please report:');

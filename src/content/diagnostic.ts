@@ -1,5 +1,6 @@
 /** Every kind of finding the kit reports to an author; the authors' reference explains each. */
 export type RuleId =
+  | 'text-encoding'
   | 'yaml-syntax'
   | 'unknown-key'
   | 'missing-key'
@@ -9,6 +10,7 @@ export type RuleId =
   | 'not-yet'
   | 'missing-file'
   | 'front-matter'
+  | 'nesting'
   | 'directive-syntax'
   | 'directive-unclosed'
   | 'directive-unknown'

@@ -7,14 +7,14 @@ import { calendarSchema, type WrittenCalendar } from './schemas/calendar.ts';
 import { findPlaceholders } from './template.ts';
 import type { Calendar, SourceFile } from './types.ts';
 import { describeChoice, quote } from './wording.ts';
-import { parseYaml, type YamlDocument } from './yaml-document.ts';
+import { parseYamlFile, type YamlDocument } from './yaml-document.ts';
 
 const NOT_YET_OBSERVATIONS =
   'observations of the sky are not used yet by this version; leave them out and keep them elsewhere.';
 
 /** Parses and checks a calendar file. */
 export function parseCalendar(file: SourceFile): Checked<Calendar> {
-  const document = parseYaml(file.text, { file: file.path, line: 1, column: 1 });
+  const document = parseYamlFile(file);
   const checks = [checkNames, checkCounts, checkSentence, checkMarker, checkCalendarNotYet];
   return checkDocument(document, calendarSchema, checks, (written) =>
     convertCalendar(written, computeFileId(file.path)),

@@ -5,11 +5,11 @@ import { computeFileId } from './file-id.ts';
 import { gesturesSchema, type WrittenGestures } from './schemas/gestures.ts';
 import type { Gesture, GestureSet, SourceFile } from './types.ts';
 import { describePath } from './wording.ts';
-import { parseYaml, type YamlDocument } from './yaml-document.ts';
+import { parseYamlFile, type YamlDocument } from './yaml-document.ts';
 
 /** Parses and checks a gestures file. */
 export function parseGestureSet(file: SourceFile): Checked<GestureSet> {
-  const document = parseYaml(file.text, { file: file.path, line: 1, column: 1 });
+  const document = parseYamlFile(file);
   return checkDocument(document, gesturesSchema, [checkHands], (written) =>
     convertGestures(written, computeFileId(file.path)),
   );

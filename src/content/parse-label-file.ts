@@ -9,11 +9,11 @@ import { labelsSchema, type WrittenLabels } from './schemas/labels.ts';
 import { findPlaceholders } from './template.ts';
 import type { SourceFile } from './types.ts';
 import { describeChoice, describePath, quote } from './wording.ts';
-import { parseYaml, type YamlDocument } from './yaml-document.ts';
+import { parseYamlFile, type YamlDocument } from './yaml-document.ts';
 
 /** Parses and checks a labels file. Labels it lacks are a warning; those come out in English. */
 export function parseLabelFile(file: SourceFile): Checked<LabelFile> {
-  const document = parseYaml(file.text, { file: file.path, line: 1, column: 1 });
+  const document = parseYamlFile(file);
   const id = computeFileId(file.path);
   const checks = [checkKeys, checkForms, (written: YamlDocument) => checkLanguage(written, id)];
   return checkDocument(document, labelsSchema, checks, (written) => convertLabels(written, id));

@@ -5,11 +5,11 @@ import { computeFileId } from './file-id.ts';
 import { questionsSchema, type WrittenQuestions } from './schemas/questions.ts';
 import type { BankQuestion, QuestionBank, SourceFile } from './types.ts';
 import { describePath } from './wording.ts';
-import { parseYaml, type YamlDocument } from './yaml-document.ts';
+import { parseYamlFile, type YamlDocument } from './yaml-document.ts';
 
 /** Parses and checks a questions file. */
 export function parseQuestionBank(file: SourceFile): Checked<QuestionBank> {
-  const document = parseYaml(file.text, { file: file.path, line: 1, column: 1 });
+  const document = parseYamlFile(file);
   return checkDocument(document, questionsSchema, [checkKinds, checkAnswers], (written) =>
     convertBank(written, computeFileId(file.path)),
   );

@@ -7,14 +7,14 @@ import { checkObservations } from './parse-calendar.ts';
 import { schoolSchema, type WrittenSchoolFile } from './schemas/school.ts';
 import type { Calendar, School, SourceFile } from './types.ts';
 import { describePath, quote } from './wording.ts';
-import { parseYaml, type YamlDocument } from './yaml-document.ts';
+import { parseYamlFile, type YamlDocument } from './yaml-document.ts';
 
 /** A school file, checked; its language may still be left to the calendar. */
 export type WrittenSchool = Omit<School, 'language'> & { readonly language?: string };
 
 /** Parses and checks a school file; whether its calendar and gestures exist is checked by `checkSchoolReferences`. */
 export function parseSchool(file: SourceFile): Checked<WrittenSchool> {
-  const document = parseYaml(file.text, { file: file.path, line: 1, column: 1 });
+  const document = parseYamlFile(file);
   const checks = [checkNames, checkTerms, checkObservations];
   return checkDocument(document, schoolSchema, checks, (written) => convertSchool(written, computeFileId(file.path)));
 }

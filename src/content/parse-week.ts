@@ -6,7 +6,7 @@ import { computeFolderId } from './file-id.ts';
 import { type WrittenWeek, weekSchema } from './schemas/week.ts';
 import type { School, SourceFile, Term, WeekDay, WeekPlan } from './types.ts';
 import { quote } from './wording.ts';
-import { parseYaml, type YamlDocument } from './yaml-document.ts';
+import { parseYamlFile, type YamlDocument } from './yaml-document.ts';
 
 /** The schools a week may name. */
 export interface SchoolLookup {
@@ -23,7 +23,7 @@ const TAUGHT_AS_A_RULE: readonly WeekDay[] = WEEK_DAYS.slice(0, 5);
  * first: the Monday on or before the term's first day is the Monday of week 1.
  */
 export function parseWeek(file: SourceFile, schools: SchoolLookup): Checked<WeekPlan> {
-  const document = parseYaml(file.text, { file: file.path, line: 1, column: 1 });
+  const document = parseYamlFile(file);
   const terms = findTerms(document, schools);
   const checks: MeaningCheck[] = [
     (written) => checkReference(written, ['school'], 'school', schools.ids),
@@ -42,6 +42,8 @@ function findTerms(document: YamlDocument, schools: SchoolLookup): readonly Term
 
 /** Either `begins`, or `term` and `week`. */
 function* checkBeginning(document: YamlDocument): Generator<Diagnostic> {
+  // An empty file, or one that is no map, lacks more than this.
+  if (typeof document.value !== 'object' || document.value === null || Array.isArray(document.value)) return;
   const keys = ['begins', 'term', 'week'].filter((key) => [...collect(document.value, [key])].length > 0);
   const expected = 'either `begins`, or `term` and `week`';
   const first = keys[0];

@@ -49,7 +49,11 @@ function readValue(walk: Walk): unknown {
   if (event.type === EVENT_ID.MAPPING) return readMap(walk);
   if (event.type === EVENT_ID.SEQUENCE) return readList(walk);
   const text = getScalarValue(walk.source, event).normalize('NFC');
-  return event.style === SCALAR_STYLE.PLAIN ? readPlain(text) : text;
+  if (event.style === SCALAR_STYLE.PLAIN) return readPlain(text);
+  // The quick reader lets text follow a closing quote, as in `- "x"-:`.
+  const isQuoted = event.style === SCALAR_STYLE.DOUBLE_QUOTED || event.style === SCALAR_STYLE.SINGLE_QUOTED;
+  if (isQuoted && !/^[\s,\]}:]?$/.test(walk.source.charAt(event.valueEnd + 1))) throw NOT_PLAIN;
+  return text;
 }
 
 function readList(walk: Walk): unknown[] {

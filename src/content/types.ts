@@ -1,9 +1,12 @@
 import type { CalendarRules, Place } from '../calendar/rules.ts';
+import type { Diagnostic } from './diagnostic.ts';
 
 /** A text file as read: `path` is what messages show, relative to where the author stands, with forward slashes. */
 export interface SourceFile {
   readonly path: string;
   readonly text: string;
+  /** What kept the file from being read as text; `text` is empty then, and nothing else is to be said of the file. */
+  readonly fault?: Diagnostic;
 }
 
 /** A calendar file, checked. */

@@ -1,6 +1,7 @@
 import { type Document, isAlias, isMap, isScalar, isSeq, type Node, type Pair, parseDocument } from 'yaml';
 import type { Diagnostic, SourcePlace } from './diagnostic.ts';
 import { findPlainYaml } from './quick-yaml.ts';
+import type { SourceFile } from './types.ts';
 import { describeYamlFault } from './yaml-faults.ts';
 import { toYamlValue } from './yaml-value.ts';
 
@@ -22,13 +23,21 @@ export interface YamlDocument {
   placeOf(path: YamlPath, part?: 'key' | 'value'): SourcePlace;
 }
 
+/** Parses a YAML file. One that could not be read as text has that fault alone. */
+export function parseYamlFile({ path, text, fault }: SourceFile): YamlDocument {
+  if (fault === undefined) return parseYaml(text, { file: path, line: 1, column: 1 });
+  return { file: path, value: null, faults: [fault], placeOf: () => fault.place };
+}
+
 /**
  * Parses YAML text. Never throws for what an author may write.
- * @param text The whole text; a byte order mark is passed over, lines end in LF or CRLF.
+ * @param text The whole text; a byte order mark is passed over, lines end in LF, CRLF or CR.
  * @param start Where the text begins in its file: front matter sits inside a Markdown file.
  */
 export function parseYaml(text: string, start: SourcePlace): YamlDocument {
-  const source = text.startsWith('\uFEFF') ? text.slice(1) : text;
+  const marked = text.startsWith('\uFEFF') ? text.slice(1) : text;
+  // A carriage return alone ends a line (YAML 1.2.2, section 5.4); the readers know only the other two.
+  const source = marked.includes('\r') ? marked.replace(/\r(?!\n)/g, '\n') : marked;
   const plain = findPlainYaml(source);
   if (plain === undefined) return parseWithPlaces(source, start);
   // Places are asked for by findings only: most files have none.

@@ -76,6 +76,8 @@ export interface ResolveContext {
     /** Unique in the week; the lesson's pages are named after it, as in `wednesday.html`. */
     readonly slug: string;
   };
+  /** Dates whose night learners have on paper, from this lesson or an earlier one of the week. Complete for a group quiz only. */
+  readonly toldDates: ReadonlySet<CivilDate>;
   /** Renders Markdown nodes for both readers alike: sanitised, task lists unticked, directives left out. */
   renderPlain(nodes: readonly RootContent[]): ElementContent[];
   /** Checks and returns a directive that stands among `children`; reports what is wrong with it. Undefined for other nodes. */
@@ -99,6 +101,8 @@ export interface Resolved<Learner, Teacher> {
   readonly learner: Learner;
   readonly teacher: Teacher;
   readonly step?: LessonStep;
+  /** Dates whose night it names beside the date: a quiz need not ask for them once they stand on a handout. */
+  readonly tells?: readonly CivilDate[];
   readonly quiz?: QuizSheet;
   /** The learner's page that the text between the fences becomes; `page` is its file name in the learners' folder. */
   readonly handout?: { readonly title: string; readonly page: string };

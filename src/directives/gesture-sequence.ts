@@ -68,7 +68,9 @@ export const gestureSequence = defineDirective({
       totalSeconds: timeline.totalSeconds,
       groups: gatherGroups(timeline.entries, context),
     };
-    return { learner: run, teacher: run };
+    // Run up to tonight, its last card is tonight; the other selections do not go by dates.
+    const tells = selection.kind === 'up-to-tonight' ? { tells: [lesson.date] } : {};
+    return { learner: run, teacher: run, ...tells };
   },
   learnerView: (run, _children, view) => renderRun(run, view),
   teacherView: (run, _children, view) => renderRun(run, view),

@@ -1,6 +1,7 @@
 import type { ElementContent } from 'hast';
 import { h } from 'hastscript';
-import { addDays, computeMonday } from '../content/civil-date.ts';
+import type { CivilDate } from '../calendar/rules.ts';
+import { addDays, computeMonday, LAST_DATE } from '../content/civil-date.ts';
 import { dealPapers } from '../quiz/deal-papers.ts';
 import type { QuizFacts, QuizSheet } from '../quiz/model.ts';
 import { defineDirective, type ResolveContext, type WrittenDirective } from './definition.ts';
@@ -102,8 +103,23 @@ function nameGroups(count: number | undefined, { school, labels }: ResolveContex
   );
 }
 
-/** Questions are about the seven days of the lesson's week, whichever of them are taught. */
-function computeFacts({ almanac, calendar, labels, lesson }: ResolveContext): QuizFacts {
-  const monday = computeMonday(lesson.date);
-  return { almanac, calendar, labels, today: lesson.date, from: monday, to: addDays(monday, 6) };
+/** How far beyond the lesson's date a question may reach: a class can count a week ahead. Our own choice. */
+const DAYS_AHEAD = 7;
+
+/** Questions are about the days from the Monday of the lesson's week to a week after the lesson, whichever are taught. */
+function computeFacts({ almanac, calendar, labels, lesson, toldDates }: ResolveContext): QuizFacts {
+  return {
+    almanac,
+    calendar,
+    labels,
+    today: lesson.date,
+    from: computeMonday(lesson.date),
+    to: findEarlier(addDays(lesson.date, DAYS_AHEAD), LAST_DATE),
+    toldDates,
+  };
+}
+
+function findEarlier(one: CivilDate, other: CivilDate): CivilDate {
+  if (one < other) return one;
+  return other;
 }

@@ -7,4 +7,5 @@ export const month = defineInlineWords(
     example: 'We are in :month{}.',
   },
   (record) => record.month.name,
+  { tellsNight: false },
 );

@@ -7,4 +7,5 @@ export const night = defineInlineWords(
     example: 'On Friday it is :night{on=friday}.',
   },
   (record) => record.night.name,
+  { tellsNight: true },
 );

@@ -8,4 +8,5 @@ export const sentence = defineInlineWords(
     example: 'Say together: :sentence{on=friday}',
   },
   (record, calendar) => fillSentence(calendar.sentence, record),
+  { tellsNight: true },
 );

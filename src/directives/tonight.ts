@@ -14,7 +14,7 @@ export const tonight = defineDirective({
   resolve(_written, { on }, { almanac, calendar, dates, lesson, school }) {
     const date = on === undefined ? lesson.date : (dates.get(on) ?? lesson.date);
     const card = computeNightCard(almanac, calendar, date, lesson.head.begins ?? school.classBegins);
-    return { learner: card, teacher: card };
+    return { learner: card, teacher: card, tells: [date] };
   },
   learnerView: (card, _children, view) => renderNightCard(card, view),
   teacherView: (card, _children, view) => renderNightCard(card, view),

@@ -14,7 +14,7 @@ export interface GroupPiece {
  * @param sizes nights in each group, in order; groups of 0 are passed over
  * @param capacity nights that fit on a line, 1 or more
  */
-export const breakLines = (sizes: readonly number[], capacity: number): readonly (readonly GroupPiece[])[] => {
+export function breakLines(sizes: readonly number[], capacity: number): readonly (readonly GroupPiece[])[] {
   const pieces = sizes.flatMap((size, group) => splitGroup(size, group, capacity));
   const best: { cost: number; start: number }[] = [{ cost: 0, start: 0 }];
   for (let end = 1; end <= pieces.length; end++) best.push(findLastLine(pieces, end, capacity, best));
@@ -23,9 +23,9 @@ export const breakLines = (sizes: readonly number[], capacity: number): readonly
     lines.unshift(pieces.slice(best[end]?.start ?? 0, end));
   }
   return lines;
-};
+}
 
-const splitGroup = (size: number, group: number, capacity: number): GroupPiece[] => {
+function splitGroup(size: number, group: number, capacity: number): GroupPiece[] {
   const parts = Math.ceil(size / capacity);
   const pieces: GroupPiece[] = [];
   for (let part = 0; part < parts; part++) {
@@ -33,15 +33,15 @@ const splitGroup = (size: number, group: number, capacity: number): GroupPiece[]
     pieces.push({ group, from, count: Math.round((size * (part + 1)) / parts) - from });
   }
   return pieces;
-};
+}
 
 /** Of all lines that end before `end`, the one with which the lines so far cost least: one each, and their squared gaps. */
-const findLastLine = (
+function findLastLine(
   pieces: readonly GroupPiece[],
   end: number,
   capacity: number,
   best: readonly { readonly cost: number }[],
-): { cost: number; start: number } => {
+): { cost: number; start: number } {
   const lineCost = (capacity + 1) ** 2 * pieces.length;
   let found = { cost: Number.POSITIVE_INFINITY, start: end - 1 };
   let filled = 0;
@@ -52,4 +52,4 @@ const findLastLine = (
     if (cost < found.cost) found = { cost, start };
   }
   return found;
-};
+}

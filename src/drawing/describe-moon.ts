@@ -36,22 +36,22 @@ const sides: readonly LitSide[] = [
  * Tells the shape of the Moon and which side of it is lit, as this observer sees it.
  * @param view of it, the lit fraction (0 to 1), the direction of the bright limb (degrees, any turn) and `waxing`
  */
-export const describeMoon = (view: Pick<MoonView, 'litFraction' | 'brightLimbDegrees' | 'waxing'>): MoonDescription => {
+export function describeMoon(view: Pick<MoonView, 'litFraction' | 'brightLimbDegrees' | 'waxing'>): MoonDescription {
   const { litFraction, waxing } = view;
   if (litFraction <= darkUpTo) return { shape: 'dark', waxing };
   if (litFraction >= fullFrom) return { shape: 'full', waxing };
   return { shape: shapeOf(litFraction), litSide: findLitSide(view.brightLimbDegrees), waxing };
-};
+}
 
-const shapeOf = (litFraction: number): 'crescent' | 'half' | 'gibbous' => {
+function shapeOf(litFraction: number): 'crescent' | 'half' | 'gibbous' {
   if (Math.abs(litFraction - 0.5) <= halfMargin) return 'half';
   return litFraction < 0.5 ? 'crescent' : 'gibbous';
-};
+}
 
 /** Eight sectors of 45 degrees, each around its direction, counted counter-clockwise from straight up. */
-const findLitSide = (brightLimbDegrees: number): LitSide => {
+function findLitSide(brightLimbDegrees: number): LitSide {
   const sector = Math.round((((brightLimbDegrees % 360) + 360) % 360) / 45) % 8;
   const side = sides[sector];
   if (side === undefined) throw new RangeError(`an angle must be a finite number of degrees, not ${brightLimbDegrees}`);
   return side;
-};
+}

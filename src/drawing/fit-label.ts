@@ -14,7 +14,7 @@ export interface FittedLabel {
  * Source of the figures: letters of Andika and DejaVu Sans measured in a browser, the wider of the two, in a few
  * classes; other scripts count as wide letters do.
  */
-export const estimateWidthEms = (text: string, bold: boolean): number => {
+export function estimateWidthEms(text: string, bold: boolean): number {
   let ems = 0;
   for (const letter of text) {
     let width = knownEms.get(letter);
@@ -25,29 +25,29 @@ export const estimateWidthEms = (text: string, bold: boolean): number => {
     ems += width;
   }
   return bold ? ems * 1.14 : ems;
-};
+}
 
 /** The layout measures the same few letters many thousand times. */
 const knownEms = new Map<string, number>();
 
-const letterEms = (letter: string): number => {
+function letterEms(letter: string): number {
   if (letter >= '\u0180') return foreignEms(letter);
   if (/[ ijl|]/.test(letter)) return 0.32;
   if (/[.,:;'!()[\]frt·-]/.test(letter)) return 0.44;
   if (/[IJcksvxyz]/.test(letter)) return 0.58;
   if (/[mwMWŒœÆæ@%]/.test(letter)) return 1;
   return letter.toLowerCase() === letter ? 0.64 : 0.77;
-};
+}
 
 /** Outside Latin; apart from it because classes of Unicode are slow to set up, and most calendars never need them. */
-const foreignEms = (letter: string): number => {
+function foreignEms(letter: string): number {
   if (/[’‘]/.test(letter)) return 0.44;
   if (/[–“”]/.test(letter)) return 0.64;
   if (/\p{M}/u.test(letter)) return 0;
   if (/[\u1100-\u115F\u2E80-\uD7FF\uF900-\uFAFF\uFF00-\uFF60\u{1F000}-\u{1FAFF}\u{20000}-\u{3FFFD}—…]/u.test(letter))
     return 1.05;
   return letter.toLowerCase() === letter ? 0.64 : 0.77;
-};
+}
 
 /** A text cut where a line may end, with its widths in ems: what is measured once can be broken many times. */
 export interface MeasuredText {
@@ -56,25 +56,21 @@ export interface MeasuredText {
 }
 
 /** Cuts a text after spaces and hyphens, and measures its words. */
-export const measureText = (text: string, bold: boolean): MeasuredText => {
+export function measureText(text: string, bold: boolean): MeasuredText {
   const words = (text.trimStart().match(/[^\s-]*-+\s*|[^\s-]+\s*/gu) ?? ['']).map((word) => ({
     text: word,
     ems: estimateWidthEms(word, bold),
     emsAtLineEnd: estimateWidthEms(word.trimEnd(), bold),
   }));
   return { words, ems: words.reduce((sum, word) => sum + word.ems, 0) };
-};
+}
 
 /**
  * Breaks a text into lines that are no wider than a width, at spaces and after hyphens.
  * @param widthEms width divided by the font size
  * @returns the lines; undefined when one word alone is too wide or more than `maxLines` are needed
  */
-export const findLineBreaks = (
-  text: MeasuredText,
-  widthEms: number,
-  maxLines: number,
-): readonly string[] | undefined => {
+export function findLineBreaks(text: MeasuredText, widthEms: number, maxLines: number): readonly string[] | undefined {
   const lines: string[] = [''];
   let filled = 0;
   for (const word of text.words) {
@@ -88,10 +84,10 @@ export const findLineBreaks = (
     filled += word.ems;
   }
   return lines.map((line) => line.trimEnd());
-};
+}
 
 /** Lines of like length look better than full ones over a short one: the narrowest width that needs no more lines. */
-const evenOut = (lines: readonly string[], text: MeasuredText, widthEms: number): readonly string[] => {
+function evenOut(lines: readonly string[], text: MeasuredText, widthEms: number): readonly string[] {
   if (lines.length === 1) return lines;
   const steps = 24;
   const least = Math.min(widthEms, text.ems / lines.length);
@@ -100,7 +96,10 @@ const evenOut = (lines: readonly string[], text: MeasuredText, widthEms: number)
     if (even !== undefined) return even;
   }
   return lines;
-};
+}
+
+/** Letters smaller than this share of their usual size cannot be read from the same distance. Chosen by eye. */
+const smallestShare = 0.6;
 
 /**
  * Fits a text into a width: whole lines first, then smaller letters, down to three fifths; then words are broken
@@ -108,13 +107,7 @@ const evenOut = (lines: readonly string[], text: MeasuredText, widthEms: number)
  * @param width in the units of the picture, above 0
  * @param fontSize the largest size, in the same units
  */
-export const fitLabel = (
-  text: string,
-  width: number,
-  fontSize: number,
-  maxLines: number,
-  bold: boolean,
-): FittedLabel => {
+export function fitLabel(text: string, width: number, fontSize: number, maxLines: number, bold: boolean): FittedLabel {
   const measured = measureText(text, bold);
   for (let tenths = 10; tenths >= 6; tenths--) {
     const size = (fontSize * tenths) / 10;
@@ -123,12 +116,56 @@ export const fitLabel = (
   }
   const lines = breakLetters(text, maxLines, bold);
   const widest = Math.max(...lines.map((line) => estimateWidthEms(line, bold)));
-  return { lines, fontSize: Math.min(fontSize * 0.6, width / widest) };
-};
+  return { lines, fontSize: Math.min(fontSize * smallestShare, width / widest) };
+}
 
-/** Equal shares of the letters; a mark that belongs to the letter before it stays with it. */
-const breakLetters = (text: string, maxLines: number, bold: boolean): readonly string[] => {
-  const letters = text.match(/\P{M}\p{M}*|\p{M}+/gu) ?? [];
+/**
+ * Fits a text into a width as `fitLabel` does, but never below three fifths of the size: what does not fit then is cut
+ * off, with an ellipsis in its place.
+ */
+export function fitOrCutLabel(
+  text: string,
+  width: number,
+  fontSize: number,
+  maxLines: number,
+  bold: boolean,
+): FittedLabel & { readonly cut: boolean } {
+  // A hair less, for the last bits of the sizes that are tried.
+  const least = fontSize * smallestShare - 1e-9;
+  const whole = fitLabel(text, width, fontSize, maxLines, bold);
+  if (whole.fontSize >= least) return { ...whole, cut: false };
+  const letters = listLetters(text);
+  const cutAfter = (kept: number) => `${letters.slice(0, kept).join('').trimEnd()}…`;
+  const most = countLettersWithin(letters, (maxLines * width) / least, bold);
+  // Lines that end between words read better, where they do not cost half of the letters.
+  for (let kept = most; kept > most / 2; kept--) {
+    const lines = findLineBreaks(measureText(cutAfter(kept), bold), width / least, maxLines);
+    if (lines !== undefined) return { lines, fontSize: fontSize * smallestShare, cut: true };
+  }
+  for (let kept = most; kept > 1; kept--) {
+    const label = fitLabel(cutAfter(kept), width, fontSize, maxLines, bold);
+    if (label.fontSize >= least) return { ...label, cut: true };
+  }
+  return { ...fitLabel(`${letters[0] ?? ''}…`, width, fontSize, maxLines, bold), cut: true };
+}
+
+function countLettersWithin(letters: readonly string[], widthEms: number, bold: boolean): number {
+  let filled = 0;
+  const beyond = letters.findIndex((letter) => {
+    filled += estimateWidthEms(letter, bold);
+    return filled > widthEms;
+  });
+  return beyond < 0 ? letters.length : beyond;
+}
+
+/** A mark that belongs to the letter before it stays with it. */
+function listLetters(text: string): readonly string[] {
+  return text.match(/\P{M}\p{M}*|\p{M}+/gu) ?? [];
+}
+
+/** Equal shares of the letters. */
+function breakLetters(text: string, maxLines: number, bold: boolean): readonly string[] {
+  const letters = listLetters(text);
   const share = estimateWidthEms(text, bold) / maxLines;
   const lines: string[] = [''];
   for (const letter of letters) {
@@ -138,4 +175,4 @@ const breakLetters = (text: string, maxLines: number, bold: boolean): readonly s
     else lines[lines.length - 1] = line + letter;
   }
   return lines.map((line) => line.trim());
-};
+}

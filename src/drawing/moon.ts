@@ -24,7 +24,7 @@ export interface MoonOptions {
 export interface MoonPartsOptions {
   /** Radius in the units of the picture. */
   readonly radius: number;
-  /** Width of the ink line around it, in the same units. */
+  /** Width of the ink line around it, in the same units; a thin crescent gets a thinner one. */
   readonly rimWidth: number;
   /** `none` up to a radius of about 28 px, `seas`, or `craters` (seas and the bright craters) from about 60 px. */
   readonly detail: 'none' | 'seas' | 'craters';
@@ -51,7 +51,7 @@ const seaGrey = '#D3CCBB';
  * @throws RangeError when a number is not finite, the radius is out of range or the lit fraction lies outside 0 to 1
  *   by more than a thousandth.
  */
-export const renderMoon = (face: MoonFace, options: MoonOptions): Element => {
+export function renderMoon(face: MoonFace, options: MoonOptions): Element {
   const { radius, title, titleLanguage, className } = options;
   if (!(radius > 0 && radius <= 2000)) throw new RangeError(`a Moon's radius must be above 0 to 2000, not ${radius}`);
   const detail = radius < seasFromRadius ? 'none' : radius < cratersFromRadius ? 'seas' : 'craters';
@@ -72,7 +72,7 @@ export const renderMoon = (face: MoonFace, options: MoonOptions): Element => {
       ? parts
       : [svgElement('title', titleLanguage === undefined ? {} : { lang: titleLanguage }, [title]), ...parts],
   );
-};
+}
 
 /**
  * Gives the shapes of the Moon around the point 0,0, to be put into another picture.
@@ -80,11 +80,11 @@ export const renderMoon = (face: MoonFace, options: MoonOptions): Element => {
  * does, so that the seas can be made out in the dark part.
  * @throws RangeError as `renderMoon`.
  */
-export const renderMoonParts = (face: MoonFace, options: MoonPartsOptions): ElementContent[] => {
+export function renderMoonParts(face: MoonFace, options: MoonPartsOptions): ElementContent[] {
   const lit = requireLitFraction(face.litFraction);
   const bright = requireAngle(face.brightLimbDegrees);
   const north = requireAngle(face.northPoleDegrees);
-  const rimWidth = roundTo(options.rimWidth, 2);
+  const rimWidth = roundTo(thinRim(lit, options), 2);
   const radius = roundTo(options.radius - rimWidth / 2, 2);
   return [
     svgElement('circle', { className: ['moon-lit'], r: radius, fill: paperWhite }),
@@ -92,31 +92,48 @@ export const renderMoonParts = (face: MoonFace, options: MoonPartsOptions): Elem
     ...renderShade(lit, bright, radius, rimWidth),
     svgElement('circle', { className: ['moon-rim'], r: radius, fill: 'none', stroke: ink, strokeWidth: rimWidth }),
   ];
-};
+}
 
 /** Gives the seas as a path with an id, for the `defs` of a picture that holds several Moons. */
-export const renderSeasOnce = (id: string): Element => svgElement('path', { id, d: findPaths().seas });
+export function renderSeasOnce(id: string): Element {
+  return svgElement('path', { id, d: findPaths().seas });
+}
+
+/** Shares of a thin crescent's width, and of the rim's own, that the rim takes beside it. Chosen by eye on paper. */
+const rimOfCrescent = 0.2;
+const thinnestRim = 0.3;
+
+/** The rim would hide most of a thin crescent, and ink on both sides of it the rest: there the rim is thinner. */
+function thinRim(lit: number, { radius, rimWidth }: MoonPartsOptions): number {
+  const crescent = 2 * radius * lit;
+  if (hidesSliver(crescent, rimWidth)) return rimWidth;
+  return Math.min(rimWidth, Math.max(crescent * rimOfCrescent, rimWidth * thinnestRim));
+}
 
 /** A sliver narrower than half the rim lies under the rim: it is not drawn at all. */
-const renderShade = (lit: number, bright: number, radius: number, rimWidth: number): ElementContent[] => {
+function hidesSliver(width: number, rimWidth: number): boolean {
+  return width <= rimWidth / 2;
+}
+
+function renderShade(lit: number, bright: number, radius: number, rimWidth: number): ElementContent[] {
   const look = { className: ['moon-shade'], fill: ink, fillOpacity: 0.93 };
-  if (2 * radius * lit <= rimWidth / 2) return [svgElement('circle', { ...look, r: radius })];
-  if (2 * radius * (1 - lit) <= rimWidth / 2) return [];
+  if (hidesSliver(2 * radius * lit, rimWidth)) return [svgElement('circle', { ...look, r: radius })];
+  if (hidesSliver(2 * radius * (1 - lit), rimWidth)) return [];
   return [svgElement('path', { ...look, d: shadePath(lit, radius), transform: turn(bright) })];
-};
+}
 
 /**
  * The dark part when the lit limb points straight up: half the limb, then the terminator, half an ellipse with the
  * half-axis |1 - 2k| along the direction of the light (k is the lit fraction). The ends of both arcs are exact, so
  * that rounding cannot bend them.
  */
-const shadePath = (lit: number, radius: number): string => {
+function shadePath(lit: number, radius: number): string {
   const halfAxis = roundTo(radius * Math.abs(1 - 2 * lit), 2);
   const sweep = lit < 0.5 ? 1 : 0;
   return `M${radius} 0A${radius} ${radius} 0 0 1 ${-radius} 0A${radius} ${halfAxis} 0 0 ${sweep} ${radius} 0z`;
-};
+}
 
-const renderSeas = (radius: number, north: number, options: MoonPartsOptions): Element => {
+function renderSeas(radius: number, north: number, options: MoonPartsOptions): Element {
   const { seas, collars, spots } = findPaths();
   const look = {
     className: ['moon-seas'],
@@ -131,17 +148,19 @@ const renderSeas = (radius: number, north: number, options: MoonPartsOptions): E
     svgElement('path', { d: collars }),
     svgElement('path', { className: ['moon-lit'], d: spots, fill: paperWhite }),
   ]);
-};
+}
 
 /** SVG turns clockwise, the sky's angles run counter-clockwise. */
-const turn = (counterClockwiseDegrees: number): string => `rotate(${roundTo(-counterClockwiseDegrees, 1)})`;
+function turn(counterClockwiseDegrees: number): string {
+  return `rotate(${roundTo(-counterClockwiseDegrees, 1)})`;
+}
 
 /** Orthographic projection on the disc of radius `seaScale`, north up, east to the right. */
-const projectPlace = ([longitudeDegrees, latitudeDegrees]: LunarPlace): Point => {
+function projectPlace([longitudeDegrees, latitudeDegrees]: LunarPlace): Point {
   const longitude = (longitudeDegrees * Math.PI) / 180;
   const latitude = (latitudeDegrees * Math.PI) / 180;
   return [seaScale * Math.cos(latitude) * Math.sin(longitude), -seaScale * Math.sin(latitude)];
-};
+}
 
 interface MoonPaths {
   readonly seas: string;
@@ -152,7 +171,7 @@ interface MoonPaths {
 let paths: MoonPaths | undefined;
 
 /** The same for every Moon, so made once, when first asked for. */
-const findPaths = (): MoonPaths => {
+function findPaths(): MoonPaths {
   paths ??= {
     seas: lunarSeas.map((sea) => renderSmoothOutline(sea.shore.map(projectPlace))).join(''),
     collars: youngCraters
@@ -161,21 +180,21 @@ const findPaths = (): MoonPaths => {
     spots: youngCraters.map((crater) => spotPath(projectPlace(crater.place), 5)).join(''),
   };
   return paths;
-};
+}
 
 /** A round spot of some units' radius, about what the rays round a crater brighten. */
-const spotPath = ([x, y]: Point, radius: number): string => {
+function spotPath([x, y]: Point, radius: number): string {
   const width = 2 * radius;
   const arc = `a${radius} ${radius} 0 1 0`;
   return `M${Math.round(x) - radius} ${Math.round(y)}${arc} ${width} 0${arc}-${width} 0z`;
-};
+}
 
-const requireLitFraction = (value: number): number => {
+function requireLitFraction(value: number): number {
   if (!(value >= -0.001 && value <= 1.001)) throw new RangeError(`a lit fraction must be 0 to 1, not ${value}`);
   return Math.min(1, Math.max(0, value));
-};
+}
 
-const requireAngle = (degrees: number): number => {
+function requireAngle(degrees: number): number {
   if (!Number.isFinite(degrees)) throw new RangeError(`an angle must be a finite number of degrees, not ${degrees}`);
   return degrees % 360;
-};
+}

@@ -6,6 +6,8 @@ export type ScoreText = string | { readonly name: string };
 /** One night of the month as the score shows it. */
 export interface ScoreNight {
   readonly name: string;
+  /** 1-based; stands before the date, so that the month can be counted along. */
+  readonly nightOfMonth: number;
   /** Short, such as "29 Jul". */
   readonly date: string;
   /** The Moon as it stands when highest that night. */

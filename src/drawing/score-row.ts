@@ -1,9 +1,9 @@
 import type { Element, ElementContent } from 'hast';
 import type { GroupPiece } from './break-lines.ts';
-import { fitLabel } from './fit-label.ts';
+import { fitLabel, fitOrCutLabel } from './fit-label.ts';
 import { renderMoonParts } from './moon.ts';
 import { cell, findShortCue, type ScoreLayout, scorePage, textShare } from './score-layout.ts';
-import { mm, renderBeat, renderLabel, renderText, scoreColours } from './score-marks.ts';
+import { mm, renderBeat, renderLabel, renderNumberedText, scoreColours } from './score-marks.ts';
 import type { ScoreContent } from './score-model.ts';
 import { type PlacedNight, type RowFrame, renderMark, renderWeek } from './score-week.ts';
 import { svgElement } from './svg-element.ts';
@@ -21,12 +21,7 @@ interface PlacedPiece {
  * @param index 0-based place of the row
  * @param seasId id of the path of the lunar seas
  */
-export const renderRow = (
-  content: ScoreContent,
-  layout: ScoreLayout,
-  index: number,
-  seasId: string,
-): ElementContent[] => {
+export function renderRow(content: ScoreContent, layout: ScoreLayout, index: number, seasId: string): ElementContent[] {
   const pieces = placePieces(content, layout, layout.rows[index] ?? []);
   const nights = pieces.flatMap((piece) => piece.nights);
   const frame: RowFrame = { content, layout, heights: computeHeights(layout, index) };
@@ -37,9 +32,9 @@ export const renderRow = (
     ...pieces.map((piece) => renderGroupName(frame, piece)),
     ...nights.flatMap((placed) => renderNight(frame, placed, seasId)),
   ];
-};
+}
 
-const placePieces = (content: ScoreContent, layout: ScoreLayout, row: readonly GroupPiece[]): PlacedPiece[] => {
+function placePieces(content: ScoreContent, layout: ScoreLayout, row: readonly GroupPiece[]): PlacedPiece[] {
   let column = 0;
   return row.map((piece) => {
     const first = column;
@@ -52,9 +47,9 @@ const placePieces = (content: ScoreContent, layout: ScoreLayout, row: readonly G
     }));
     return { piece, name: group?.name ?? '', x: scorePage.left + first * layout.pitch, nights };
   });
-};
+}
 
-const computeHeights = (layout: ScoreLayout, index: number): RowFrame['heights'] => {
+function computeHeights(layout: ScoreLayout, index: number): RowFrame['heights'] {
   const { scale } = layout;
   const top = scorePage.top + index * layout.rowHeight;
   const beat = top + (cell.groupLabel + cell.beat / 2) * scale;
@@ -63,10 +58,10 @@ const computeHeights = (layout: ScoreLayout, index: number): RowFrame['heights']
   const date = name + layout.nameLines * cell.nameLine * scale;
   const cue = date + cell.dateLine * scale;
   return { top, beat, moon, name, date, cue, end: cue + layout.cueLines * cell.cueLine * scale };
-};
+}
 
 /** The stave between the Moons, the bar lines, and the double bar at the very end. */
-const renderLines = ({ layout, heights }: RowFrame, pieces: readonly PlacedPiece[], last: boolean): Element => {
+function renderLines({ layout, heights }: RowFrame, pieces: readonly PlacedPiece[], last: boolean): Element {
   const { scale, pitch } = layout;
   const reach = layout.moonRadius + 1.6 * scale;
   const nights = pieces.flatMap((piece) => piece.nights);
@@ -78,53 +73,63 @@ const renderLines = ({ layout, heights }: RowFrame, pieces: readonly PlacedPiece
   const beginnings = pieces.map(({ piece, x }) =>
     piece.from === 0 ? bar(x, heights.top + 1.2 * scale) : bar(x, heights.moon - reach),
   );
-  const endBar = bar(last ? end - 1.8 * scale : end, heights.moon - reach);
+  const endBar = bar(end, heights.moon - reach);
+  // Outside the last cell, where the frame of a week has room.
+  const finalX = end + 1.8 * scale;
   return svgElement('g', { className: ['score-line'], fill: 'none', stroke: scoreColours.ink }, [
     svgElement('path', { d: stave, strokeWidth: 0.45 }),
     svgElement('path', { d: beginnings.join('') + endBar, strokeWidth: 0.6 }),
-    ...(last ? [svgElement('path', { d: bar(end, heights.moon - reach), strokeWidth: mm(1.5 * scale) })] : []),
+    ...(last ? [svgElement('path', { d: bar(finalX, heights.moon - reach), strokeWidth: mm(1.5 * scale) })] : []),
   ]);
-};
+}
 
-const renderGroupName = ({ content, layout, heights }: RowFrame, placed: PlacedPiece): Element => {
+function renderGroupName({ content, layout, heights }: RowFrame, placed: PlacedPiece): Element {
   const { scale } = layout;
   const width = placed.piece.count * layout.pitch - 5 * scale;
   const text = placed.piece.from === 0 ? placed.name : `… ${placed.name}`;
   const oneLine = fitLabel(text, width, 6.6 * scale, 1, true);
-  const label = oneLine.fontSize >= 5 * scale ? oneLine : fitLabel(text, width, 4.4 * scale, 2, true);
+  const small = oneLine.fontSize >= 5 * scale ? undefined : fitOrCutLabel(text, width, 4.4 * scale, 2, true);
+  const label = small ?? oneLine;
   const leading = label.fontSize * 1.05;
   const y = heights.top + 6.3 * scale - (label.lines.length - 1) * leading;
   return renderLabel(placed.x + 2.4 * scale, y, leading, label, {
     bold: true,
     anchor: 'start',
     language: content.namesLanguage,
+    ...(small?.cut === true ? { whole: placed.name } : {}),
   });
-};
+}
 
-const renderNight = (frame: RowFrame, placed: PlacedNight, seasId: string): ElementContent[] => {
+function renderNight(frame: RowFrame, placed: PlacedNight, seasId: string): ElementContent[] {
   const { content, layout, heights } = frame;
   const { scale } = layout;
   const { night, x } = placed;
   const width = layout.pitch * textShare;
   const parts = renderMoonParts(night.view, { radius: layout.moonRadius, rimWidth: 0.5, detail: 'seas', seasId });
-  const name = fitLabel(night.name, width, cell.nameFont * scale, 2, true);
-  const dateSize = fitLabel(night.date, width, cell.dateFont * scale, 1, false).fontSize;
+  const name = fitOrCutLabel(night.name, width, cell.nameFont * scale, layout.nameLines, true);
   return [
     renderBeat(x, heights.beat, 2.5 * scale, placed.count, night.strong),
     svgElement('g', { transform: `translate(${mm(x)} ${mm(heights.moon)})` }, parts),
-    renderLabel(x, heights.name + 4.6 * scale, cell.nameLine * scale, name, {
+    renderLabel(x, heights.name + 4.6 * scale, Math.min(cell.nameLine * scale, name.fontSize * 1.15), name, {
       bold: true,
       language: content.namesLanguage,
+      ...(name.cut ? { whole: night.name } : {}),
     }),
-    renderText(x, heights.date + 3.6 * scale, dateSize, [night.date], content.namesLanguage, { tone: 'soft' }),
+    renderDate(frame, placed),
     ...renderCue(frame, placed),
   ];
-};
+}
 
-const renderCue = ({ layout, heights }: RowFrame, placed: PlacedNight): Element[] => {
+/** "16 · Wed 29 Jul": the number is the one to count along, so it stands out a little. */
+function renderDate({ layout, heights }: RowFrame, { night, x }: PlacedNight): Element {
+  const y = heights.date + 3.6 * layout.scale;
+  return renderNumberedText(x, y, layout.dateFont, String(night.nightOfMonth), ` · ${night.date}`);
+}
+
+function renderCue({ layout, heights }: RowFrame, placed: PlacedNight): Element[] {
   const cue = findShortCue(placed.night);
   if (cue === undefined || layout.cueLines === 0) return [];
   const { scale } = layout;
   const label = fitLabel(cue, layout.pitch * textShare, cell.cueFont * scale, layout.cueLines, false);
   return [renderLabel(placed.x, heights.cue + 3.2 * scale, cell.cueLine * scale, label, {})];
-};
+}

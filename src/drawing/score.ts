@@ -7,14 +7,12 @@ import type { ScoreContent, ScoreText } from './score-model.ts';
 import { renderRow } from './score-row.ts';
 import { svgElement } from './svg-element.ts';
 
-export type { ScoreNight } from './score-model.ts';
-
 /**
  * Gives the month as music: a line with its Moons, a bar line before each group, a numbered beat for each night, the
  * strong one filled. Sizes are millimetres of A3 landscape. Nothing is told by colour alone.
  * @throws RangeError when there is no night, or a Moon cannot be drawn
  */
-export const renderScore = (content: ScoreContent): Element => {
+export function renderScore(content: ScoreContent): Element {
   const layout = computeScoreLayout(content.groups.map((group) => group.nights));
   const seasId = `${content.idPrefix ?? 'score'}-seas`;
   return svgElement(
@@ -33,9 +31,9 @@ export const renderScore = (content: ScoreContent): Element => {
       ...layout.rows.flatMap((_row, index) => renderRow(content, layout, index, seasId)),
     ],
   );
-};
+}
 
-const renderHeading = (content: ScoreContent): ElementContent[] => {
+function renderHeading(content: ScoreContent): ElementContent[] {
   const { left, right } = scorePage;
   const { strong, beat } = content.legend;
   const legendSize = fitLabel(widerOf(strong, beat), 90, 5, 1, false).fontSize;
@@ -57,9 +55,12 @@ const renderHeading = (content: ScoreContent): ElementContent[] => {
     line(legendX, 29, legendSize, [beat]),
     line(left, 288, 4.6, content.footer),
   ];
-};
+}
 
-const widerOf = (one: string, other: string): string =>
-  estimateWidthEms(one, false) > estimateWidthEms(other, false) ? one : other;
+function widerOf(one: string, other: string): string {
+  return estimateWidthEms(one, false) > estimateWidthEms(other, false) ? one : other;
+}
 
-const textOf = (text: ScoreText): string => (typeof text === 'string' ? text : text.name);
+function textOf(text: ScoreText): string {
+  return typeof text === 'string' ? text : text.name;
+}

@@ -7,22 +7,24 @@ import type { Element, ElementContent, Properties } from 'hast';
  * @param properties named as in hast (`strokeWidth`, `className`), already checked: nothing is escaped or left out here
  * @param children text may be given as a string
  */
-export const svgElement = (
+export function svgElement(
   tagName: string,
   properties: Readonly<Record<string, string | number | string[]>>,
   children: readonly (ElementContent | string)[] = [],
-): Element => ({
-  type: 'element',
-  tagName,
-  properties: toProperties(properties),
-  children: children.map((child) => (typeof child === 'string' ? { type: 'text', value: child } : child)),
-});
+): Element {
+  return {
+    type: 'element',
+    tagName,
+    properties: toProperties(properties),
+    children: children.map((child) => (typeof child === 'string' ? { type: 'text', value: child } : child)),
+  };
+}
 
 /** Numbers become text: hast types the attributes of SVG as strings. */
-const toProperties = (given: Readonly<Record<string, string | number | string[]>>): Properties => {
+function toProperties(given: Readonly<Record<string, string | number | string[]>>): Properties {
   const properties: Properties = {};
   for (const [name, value] of Object.entries(given)) {
     properties[name] = typeof value === 'number' ? String(value) : value;
   }
   return properties;
-};
+}

@@ -3,6 +3,7 @@ import type { Diagnostic } from '../content/diagnostic.ts';
 import { quote } from '../content/wording.ts';
 import { checkDirective } from './check-directive.ts';
 import { checkText, describeIndent } from './check-text.ts';
+import { describeDepth, MOST_LEVELS } from './find-too-deep.ts';
 import { isDirective } from './number-directives.ts';
 import type { ParsedLesson } from './parse-lesson.ts';
 import { matchAt } from './read-attributes.ts';
@@ -13,15 +14,17 @@ import { describeFault, findMeant, type KnownDirective, placeFaults, type Syntax
  * Finds every directive that is not written as it must be: those that the parser took for prose or code, those it
  * read in part, fences that do not match; and raw HTML, which packs leave out.
  * Names and values of attributes, unknown directives and where a directive may stand are not checked here.
+ * What is nested too deep gives a `nesting` finding: such a lesson must not be worked on any further.
  * `known` are all directives; `file` is what messages call the lesson. Sets `misread` in the `data.written` of directives
  * whose attributes are reported here already.
  * @returns The findings in order of place.
  */
 export function checkSyntax(
-  { tree, source }: ParsedLesson,
+  { tree, source, tooDeepAt }: ParsedLesson,
   file: string,
   known: readonly KnownDirective[],
 ): Diagnostic[] {
+  if (tooDeepAt !== undefined) return placeFaults(source, file, [describeDepth(tooDeepAt)]);
   const byName = new Map(known.map(({ name, forms }) => [name, forms]));
   const scan: SyntaxScan = { source, known: byName, faults: [], orphans: [], skipTo: 0 };
   checkNode(scan, tree, []);
@@ -29,6 +32,13 @@ export function checkSyntax(
 }
 
 function checkNode(scan: SyntaxScan, node: Nodes, inside: Nodes[]): void {
+  if (inside.length > MOST_LEVELS) {
+    // What lies beside it, as deep, is the same fault.
+    if (!scan.faults.some(({ rule }) => rule === 'nesting')) {
+      scan.faults.push(describeDepth(node.position?.start.offset ?? 0));
+    }
+    return;
+  }
   if (node.type === 'text') checkText(scan, node);
   else if (node.type === 'html') checkHtml(scan, node);
   else if (node.type === 'code') checkCode(scan, node);

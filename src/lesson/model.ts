@@ -1,5 +1,6 @@
 import type { ElementContent } from 'hast';
 import type { Almanac, NightRecord } from '../calendar/almanac-types.ts';
+import type { CivilDate } from '../calendar/rules.ts';
 import type { Labels } from '../content/labels.ts';
 import type { Calendar, GestureSet, LessonHead, School, WeekPlan } from '../content/types.ts';
 import type { LessonStep } from '../directives/definition.ts';
@@ -35,6 +36,8 @@ export interface ResolvedLesson {
   /** The teacher's page. */
   readonly body: ElementContent[];
   readonly handouts: readonly Handout[];
+  /** Dates whose night the handouts or the words of a quiz name. */
+  readonly tells: readonly CivilDate[];
   readonly quizzes: readonly QuizSheet[];
   readonly pictures: readonly UsedPicture[];
 }

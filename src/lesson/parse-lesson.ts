@@ -5,6 +5,7 @@ import { gfmTaskListItem } from 'micromark-extension-gfm-task-list-item';
 import remarkFrontmatter from 'remark-frontmatter';
 import remarkParse from 'remark-parse';
 import { type Processor, unified } from 'unified';
+import { findDeepMarks } from './find-too-deep.ts';
 import { createDirectiveSyntax, type SyntaxExtension } from './inline-directive.ts';
 import { createTableSyntax } from './table-syntax.ts';
 import { createWrittenDirectives } from './written-directive.ts';
@@ -18,6 +19,8 @@ export interface ParsedLesson {
   readonly frontMatter: { readonly text: string; readonly line: number } | undefined;
   /** Every link reference definition of the lesson, so that a part of it can be rendered alone. */
   readonly definitions: readonly Definition[];
+  /** Offset at which things stand in one another too deep to be parsed; the tree is empty then. */
+  readonly tooDeepAt?: number;
 }
 
 /** Parses one lesson's text. Never fails: what is not well formed comes out as prose, for `checkSyntax` to find. */
@@ -33,6 +36,10 @@ export function createLessonParser(inlineNames: Iterable<string>): LessonParser 
   const processor = createProcessor([createDirectiveSyntax(inlineNames), tables.syntax]);
   return (text) => {
     const source = text.startsWith('\uFEFF') ? text.slice(1) : text;
+    const tooDeepAt = findDeepMarks(source);
+    if (tooDeepAt !== undefined) {
+      return { tree: { type: 'root', children: [] }, source, frontMatter: undefined, definitions: [], tooDeepAt };
+    }
     tables.prepare(source);
     const tree = processor.parse(source);
     const head = tree.children[0];

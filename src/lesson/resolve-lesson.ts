@@ -2,6 +2,7 @@ import type { ElementContent } from 'hast';
 import type { RootContent } from 'mdast';
 import type { Directives } from 'mdast-util-directive';
 import { requireLocalInstant } from '../calendar/local-instant.ts';
+import type { CivilDate } from '../calendar/rules.ts';
 import type { Diagnostic } from '../content/diagnostic.ts';
 import { findNearMiss } from '../content/near-miss.ts';
 import { checkAttributes, writeDirectiveName } from '../directives/check-attributes.ts';
@@ -68,7 +69,11 @@ export function resolveLesson(
     placeOf: (node) => placeOf(node, lesson.file),
     report,
   };
-  for (const each of numbered) prepareDirective(each, context, resolution);
+  // A quiz must not ask what a handout tells, and the handout may come after it.
+  for (const each of numbered) if (!isQuiz(each)) prepareDirective(each, context, resolution);
+  const tells = listTold(numbered, resolution);
+  const quizContext = { ...context, toldDates: new Set([...context.toldDates, ...tells]) };
+  for (const each of numbered) if (isQuiz(each)) prepareDirective(each, quizContext, resolution);
   checkMinutes(numbered, resolution, setting, report);
   const parts = numbered.flatMap(({ node }) => resolution.ready.get(node) ?? []);
   const classBegins = lesson.head.begins ?? school.classBegins;
@@ -87,9 +92,21 @@ export function resolveLesson(
       const handout = resolution.ready.get(node)?.handout;
       return handout === undefined ? [] : [{ ...handout, body: renderForLearner(written.children) }];
     }),
+    tells,
     quizzes: parts.flatMap(({ quiz }) => quiz ?? []),
     pictures,
   };
+}
+
+function isQuiz({ written }: NumberedDirective): boolean {
+  return written.name === 'group-quiz';
+}
+
+/** Dates whose night a handout of the lesson names, or the words of a quiz. */
+function listTold(numbered: readonly NumberedDirective[], { ready }: Resolution): CivilDate[] {
+  return numbered
+    .filter(({ around }) => around.includes('handout') || around.includes('group-quiz'))
+    .flatMap(({ node }) => ready.get(node)?.tells ?? []);
 }
 
 function prepareDirective(

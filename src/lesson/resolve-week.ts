@@ -6,7 +6,7 @@ import type { OpenedSchool, OpenLibrary } from '../content/open-library.ts';
 import { parseLessonHead } from '../content/parse-lesson-head.ts';
 import { parseWeek } from '../content/parse-week.ts';
 import type { LessonHead, SourceFile, WeekDay, WeekPlan } from '../content/types.ts';
-import { parseYaml } from '../content/yaml-document.ts';
+import { parseYaml, parseYamlFile } from '../content/yaml-document.ts';
 import { addMinutes } from '../directives/add-minutes.ts';
 import { checkSyntax } from './check-syntax.ts';
 import { DIRECTIVES } from './directive-registry.ts';
@@ -85,8 +85,14 @@ function openSchool(plan: WeekPlan, { library, calendarId }: WeekSetting, report
 }
 
 function readLesson(file: SourceFile, report: (diagnostic: Diagnostic) => void): ReadLesson | undefined {
+  if (file.fault !== undefined) {
+    report(file.fault);
+    return undefined;
+  }
   const parsed = parseLesson(file.text);
-  checkSyntax(parsed, file.path, DIRECTIVES).forEach(report);
+  const found = checkSyntax(parsed, file.path, DIRECTIVES);
+  found.forEach(report);
+  if (found.some(({ rule }) => rule === 'nesting')) return undefined;
   const { frontMatter } = parsed;
   if (frontMatter === undefined) {
     report({
@@ -133,7 +139,7 @@ function checkDates(
 
 /** The week was parsed and found good before; its text is looked at once more only to say where a fault lies. */
 function placeInWeek(week: SourceFile, key: string): SourcePlace {
-  return parseYaml(week.text, { file: week.path, line: 1, column: 1 }).placeOf([key]);
+  return parseYamlFile(week).placeOf([key]);
 }
 
 /** Every day of the week has a lesson. */
@@ -193,6 +199,7 @@ function resolveLessons(
   const banks = library.openBanks(inOrder.map(({ file }) => file.text));
   banks.diagnostics.forEach(report);
   const targets = { pictures: files.pictures, pages: [...FIXED_PAGES, ...slugs.map((slug) => `${slug}.html`)] };
+  const told = new Set<CivilDate>();
   return beginInTurn(inOrder, school.classBegins).map(({ file, parsed, head }, index) => {
     const slug = slugs[index] ?? head.day;
     const date = dates.get(head.day) ?? plan.begins;
@@ -207,8 +214,11 @@ function resolveLessons(
       weekId: plan.id,
       dates,
       lesson,
+      toldDates: told,
     };
-    return resolveLesson(parsed, setting, targets, report);
+    const resolved = resolveLesson(parsed, setting, targets, report);
+    for (const date of resolved.tells) told.add(date);
+    return resolved;
   });
 }
 

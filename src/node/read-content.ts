@@ -1,19 +1,20 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { basename, extname, join } from 'node:path';
+import { existsSync, readdirSync, realpathSync, statSync } from 'node:fs';
+import { extname, join } from 'node:path';
 import type { LibraryFiles } from '../content/library.ts';
 import type { SourceFile } from '../content/types.ts';
 import type { WeekFiles } from '../lesson/resolve-week.ts';
+import { FileError } from './file-error.ts';
+import { readSource } from './read-source.ts';
+import { showPath } from './show-path.ts';
 
-/** A folder or file that was asked for is not there; the message says what was expected and where. */
-export class MissingFolderError extends Error {
-  override readonly name = 'MissingFolderError';
-}
-
-/** Reads every YAML file of a content folder. A folder for a kind that is not there counts as empty. */
+/**
+ * Reads every YAML file of a content folder. A folder for a kind that is not there counts as empty.
+ * @throws FileError when the folder is not there; what the system refuses goes through as it is.
+ */
 export function readContent(folder: string): LibraryFiles {
-  if (findEntries(folder) === undefined) {
-    throw new MissingFolderError(
-      `There is no folder \`${folder}\`; expected a content folder with schools/, calendars/ and gestures/; name one with \`--content\``,
+  if (!isFolder(folder)) {
+    throw new FileError(
+      `There is no folder \`${showPath(folder)}\`; expected a content folder with schools/, calendars/ and gestures/; name one with \`--content\``,
     );
   }
   const readKind = (kind: string) => readYamlFiles(join(folder, kind));
@@ -37,58 +38,68 @@ export interface ReadWeek extends WeekFiles {
 /**
  * Reads a week's folder: week.yaml, its Markdown files, and the names of its pictures.
  * Markdown files whose name begins with a capital README are notes to people, not lessons.
+ * @throws FileError when there is no week.yaml; what the system refuses goes through as it is.
  */
 export function readWeek(folder: string): ReadWeek {
-  const entries = findEntries(folder) ?? [];
-  if (!entries.includes('week.yaml')) {
-    throw new MissingFolderError(
-      `There is no \`week.yaml\` in \`${showPath(folder)}\`; expected the folder of a week; see the weeks with \`lessontide check\``,
+  const files = findFiles(folder);
+  if (!files.includes('week.yaml')) {
+    throw new FileError(
+      `There is no file \`week.yaml\` in \`${showPath(folder)}\`; expected the folder of a week; see the weeks with \`lessontide check\``,
     );
   }
-  const lessons = entries.filter((name) => extname(name) === '.md' && !name.startsWith('README'));
+  const lessons = files.filter((name) => extname(name) === '.md' && !name.startsWith('README'));
   return {
     folder,
     week: readSource(join(folder, 'week.yaml')),
     lessons: lessons.map((name) => readSource(join(folder, name))),
-    pictures: entries
-      .filter((name) => PICTURES.has(extname(name).toLowerCase()))
-      .map((name) => name.replaceAll('\\', '/')),
+    pictures: files.filter((name) => PICTURES.has(extname(name).toLowerCase())),
   };
 }
 
 /** Folders of weeks directly below a folder of lessons, by name. */
 export function listWeeks(lessonsFolder: string): string[] {
-  const entries = findEntries(lessonsFolder) ?? [];
-  return entries
-    .filter((name) => basename(name) === 'week.yaml' && name.split(/[\\/]/).length === 2)
-    .map((name) => name.split(/[\\/]/)[0] ?? '');
-}
-
-/** Names of all files below a folder, in code-point order; undefined when the folder is not there. */
-function findEntries(folder: string): string[] | undefined {
-  try {
-    return readdirSync(folder, { recursive: true, encoding: 'utf8' }).sort();
-  } catch (error) {
-    if (isAbsence(error)) return undefined;
-    throw error;
-  }
-}
-
-function isAbsence(error: unknown): boolean {
-  const code = error instanceof Error && 'code' in error ? error.code : undefined;
-  return code === 'ENOENT' || code === 'ENOTDIR';
+  const names = isFolder(lessonsFolder) ? readdirSync(lessonsFolder) : [];
+  return names.filter((name) => !isHidden(name) && existsSync(join(lessonsFolder, name, 'week.yaml'))).sort();
 }
 
 function readYamlFiles(folder: string): SourceFile[] {
-  const names = (findEntries(folder) ?? []).filter((name) => extname(name) === '.yaml');
+  const names = findFiles(folder).filter((name) => extname(name) === '.yaml');
   return names.map((name) => readSource(join(folder, name)));
 }
 
-function readSource(path: string): SourceFile {
-  return { path: showPath(path), text: readFileSync(path, 'utf8') };
+/**
+ * Names of all files below a folder, in code-point order, with forward slashes; none when the folder is not there.
+ * Links are followed; one that leads nowhere is listed, so that reading it tells the author. Hidden files are passed
+ * over: they are what editors and systems leave beside the author's own.
+ */
+function findFiles(folder: string): string[] {
+  if (!isFolder(folder)) return [];
+  const names: string[] = [];
+  // Real paths of the folders reached through links: one that leads back to itself would have no end.
+  const seen = new Set([realpathSync(folder)]);
+  const list = (prefix: string): void => {
+    for (const entry of readdirSync(join(folder, prefix), { withFileTypes: true })) {
+      const name = `${prefix}${entry.name}`;
+      if (isHidden(entry.name)) continue;
+      const isLink = entry.isSymbolicLink();
+      const target = isLink ? statSync(join(folder, name), { throwIfNoEntry: false }) : entry;
+      if (target === undefined || target.isFile()) names.push(name);
+      else if (target.isDirectory() && !(isLink && hasSeen(seen, join(folder, name)))) list(`${name}/`);
+    }
+  };
+  list('');
+  return names.sort();
 }
 
-/** A path as messages show it: forward slashes on every system. */
-export function showPath(path: string): string {
-  return path.replaceAll('\\', '/');
+function hasSeen(seen: Set<string>, folder: string): boolean {
+  const size = seen.size;
+  return seen.add(realpathSync(folder)).size === size;
+}
+
+function isHidden(name: string): boolean {
+  return name.startsWith('.');
+}
+
+function isFolder(path: string): boolean {
+  return statSync(path, { throwIfNoEntry: false })?.isDirectory() === true;
 }

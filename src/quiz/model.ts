@@ -33,9 +33,11 @@ export interface QuizFacts {
   readonly labels: Labels;
   /** The date of the lesson; "tonight" in questions. */
   readonly today: CivilDate;
-  /** Dates asked about lie between these, both included: the week of the lesson. */
+  /** Dates asked about lie between these, both included. */
   readonly from: CivilDate;
   readonly to: CivilDate;
+  /** Dates whose night the learners have on paper already. */
+  readonly toldDates: ReadonlySet<CivilDate>;
 }
 
 /** Where a learner writes: boxes to tick, or a line. Holds nothing that tells right from wrong. */

@@ -3,10 +3,10 @@
  * @param seconds 0 or more; parts of a second are cut off, as a running clock shows them
  * @throws RangeError when the number is negative or not finite
  */
-export const formatElapsed = (seconds: number): string => {
+export function formatElapsed(seconds: number): string {
   if (!(Number.isFinite(seconds) && seconds >= 0)) {
     throw new RangeError(`elapsed seconds must be a number from 0, not ${seconds}`);
   }
   const whole = Math.floor(seconds);
   return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
-};
+}

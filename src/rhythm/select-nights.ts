@@ -34,47 +34,49 @@ export type NightSelectionFault =
  * @param run all named nights, in order
  * @throws RangeError when `moment` holds a number that is not in the run
  */
-export const selectNights = (run: readonly RunNight[], written: string, moment: SelectionMoment): NightSelection => {
+export function selectNights(run: readonly RunNight[], written: string, moment: SelectionMoment): NightSelection {
   const text = tidyName(written);
   if (text === '') return { kind: 'missing-name' };
   if (text === 'all') return { kind: 'all', nights: run, wraps: false };
   if (text === 'up-to-tonight') return selectUpToTonight(run, moment.tonight);
   if (text === 'this-week') return selectWeek(run, moment.week);
   return selectByName(run, text) ?? selectRange(run, text) ?? findUnknown(run, text, words);
-};
+}
 
 const words = ['all', 'up-to-tonight', 'this-week'];
 
-const tidyName = (name: string): string => name.normalize('NFC').trim().replace(/\s+/gu, ' ');
+function tidyName(name: string): string {
+  return name.normalize('NFC').trim().replace(/\s+/gu, ' ');
+}
 
-const requireNight = (run: readonly RunNight[], number: number): RunNight => {
+function requireNight(run: readonly RunNight[], number: number): RunNight {
   const night = run.find((candidate) => candidate.number === number);
   if (night === undefined) throw new RangeError(`night ${number} is not in a run of ${run.length}`);
   return night;
-};
+}
 
-const selectUpToTonight = (run: readonly RunNight[], tonight: number | undefined): NightSelection => {
+function selectUpToTonight(run: readonly RunNight[], tonight: number | undefined): NightSelection {
   if (tonight === undefined) return { kind: 'no-tonight' };
   const last = requireNight(run, tonight);
   return { kind: 'up-to-tonight', nights: run.slice(0, run.indexOf(last) + 1), wraps: false };
-};
+}
 
-const selectWeek = (run: readonly RunNight[], week: readonly number[] | undefined): NightSelection => {
+function selectWeek(run: readonly RunNight[], week: readonly number[] | undefined): NightSelection {
   if (week === undefined || week.length === 0) return { kind: 'no-week' };
   const nights = week.map((number) => requireNight(run, number));
   const wraps = week.some((number, index) => index > 0 && number < (week[index - 1] ?? number));
   return { kind: 'this-week', nights, wraps };
-};
+}
 
-const selectByName = (run: readonly RunNight[], name: string): NightSelection | undefined => {
+function selectByName(run: readonly RunNight[], name: string): NightSelection | undefined {
   const group = run.filter((night) => tidyName(night.group) === name);
   if (group.length > 0) return { kind: 'group', nights: group, wraps: false };
   const nights = run.filter((night) => tidyName(night.name) === name);
   return nights.length > 0 ? { kind: 'night', nights: nights.slice(0, 1), wraps: false } : undefined;
-};
+}
 
 /** Names may hold two dots themselves, so every place where the range could be parted is tried. */
-const selectRange = (run: readonly RunNight[], text: string): NightSelection | undefined => {
+function selectRange(run: readonly RunNight[], text: string): NightSelection | undefined {
   let fault: NightSelection | undefined;
   for (let at = text.indexOf('..'); at >= 0; at = text.indexOf('..', at + 1)) {
     const names = [tidyName(text.slice(0, at)), tidyName(text.slice(at + 2))] as const;
@@ -86,24 +88,24 @@ const selectRange = (run: readonly RunNight[], text: string): NightSelection | u
       : findUnknown(run, first === undefined ? names[0] : names[1], []);
   }
   return fault;
-};
+}
 
 /** Index in the run of the night that a range's end names. */
-const findEnd = (run: readonly RunNight[], name: string, groupsEnd: 0 | -1): number | undefined => {
+function findEnd(run: readonly RunNight[], name: string, groupsEnd: 0 | -1): number | undefined {
   const night =
     run.find((candidate) => tidyName(candidate.name) === name) ??
     run.filter((candidate) => tidyName(candidate.group) === name).at(groupsEnd);
   return night === undefined ? undefined : run.indexOf(night);
-};
+}
 
-const cutRange = (run: readonly RunNight[], first: number, last: number): NightSelection => {
+function cutRange(run: readonly RunNight[], first: number, last: number): NightSelection {
   const wraps = last < first;
   const nights = wraps ? [...run.slice(first), ...run.slice(0, last + 1)] : run.slice(first, last + 1);
   return { kind: 'range', nights, wraps };
-};
+}
 
-const findUnknown = (run: readonly RunNight[], name: string, others: readonly string[]): NightSelectionFault => {
+function findUnknown(run: readonly RunNight[], name: string, others: readonly string[]): NightSelectionFault {
   const known = [...others, ...run.flatMap((night) => [night.name, night.group])];
   const hint = known.find((candidate) => tidyName(candidate).toLowerCase() === name.toLowerCase());
   return hint === undefined ? { kind: 'unknown-name', name } : { kind: 'unknown-name', name, hint };
-};
+}

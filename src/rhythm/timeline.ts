@@ -37,7 +37,7 @@ export interface Timeline {
  * @param nights in the order in which they are beaten; may be empty
  * @throws RangeError when the tempo is not a finite number above 0, or a number of beats is not whole or too small
  */
-export const computeTimeline = (nights: readonly RunNight[], rhythm: Rhythm): Timeline => {
+export function computeTimeline(nights: readonly RunNight[], rhythm: Rhythm): Timeline {
   const { tempoBeatsPerMinute, beatsPerNight } = rhythm;
   const countInBeats = rhythm.countIn === 'none' ? 0 : rhythm.countIn;
   requireTempo(tempoBeatsPerMinute);
@@ -56,14 +56,14 @@ export const computeTimeline = (nights: readonly RunNight[], rhythm: Rhythm): Ti
     countInSeconds: secondsAfter(countInBeats),
     totalSeconds: secondsAfter(countInBeats + nights.length * beatsPerNight),
   };
-};
+}
 
-const requireTempo = (tempo: number): void => {
+function requireTempo(tempo: number): void {
   if (!(Number.isFinite(tempo) && tempo > 0)) throw new RangeError(`a tempo must be a number above 0, not ${tempo}`);
-};
+}
 
-const requireBeats = (beats: number, least: number, what: string): void => {
+function requireBeats(beats: number, least: number, what: string): void {
   if (!(Number.isSafeInteger(beats) && beats >= least)) {
     throw new RangeError(`${what} must be a whole number from ${least}, not ${beats}`);
   }
-};
+}

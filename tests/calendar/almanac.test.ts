@@ -188,13 +188,15 @@ describe('what cannot be answered', () => {
     expect([...apia.nights('2011-12-30', '2011-12-31')].map(({ date }) => date)).toEqual(['2011-12-31']);
   });
 
-  it('is refused: an instant before the first night or after the last', () => {
+  it('has a night for an instant a few days beside them, and is refused further off', () => {
     const first = estuary.nightOn('1900-01-01');
     const last = estuary.nightOn('2100-12-31');
     expect(estuary.nightAt(first.beginsMs)).toBe(first);
-    expect(() => estuary.nightAt(first.beginsMs - 1)).toThrow(RangeError);
+    expect(estuary.nightAt(first.beginsMs - 1)).toMatchObject({ date: '1899-12-31', endsMs: first.beginsMs });
     expect(estuary.nightAt(last.endsMs - 1)).toBe(last);
-    expect(() => estuary.nightAt(last.endsMs)).toThrow(RangeError);
+    expect(estuary.nightAt(last.endsMs)).toMatchObject({ date: '2101-01-01', beginsMs: last.endsMs });
+    expect(() => estuary.nightAt(first.beginsMs - 4 * MS_PER_DAY)).toThrow('Unexpected instant');
+    expect(() => estuary.nightAt(last.endsMs + 4 * MS_PER_DAY)).toThrow('Unexpected instant');
     expect(() => estuary.nightAt(last.endsMs + 400_000 * MS_PER_DAY)).toThrow('Unexpected instant');
     for (const instant of [Number.NaN, Number.POSITIVE_INFINITY, -9e15]) {
       expect(() => estuary.nightAt(instant)).toThrow(`Unexpected instant \`${instant}\``);

@@ -1,4 +1,14 @@
-import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -201,6 +211,141 @@ describe('a pack that somebody changed', () => {
     const { status, told } = await run('build', week, '--out', out);
     expect([status, told[0]]).toEqual([1, expect.stringContaining('is not a pack of this kit')]);
     expect(readdirSync(join(out, 'round-moon'))).toEqual(['letter.txt']);
+  });
+});
+
+describe('--replace', () => {
+  it('never takes the author’s lessons, nor anything else that is no pack', async () => {
+    const lessons = readdirSync(week).sort();
+    for (const place of [work, week]) {
+      const { status, told } = await run('build', week, '--out', place, '--replace');
+      expect([status, told]).toEqual([1, [expect.stringContaining(`your own folder \`${week}\``), expect.any(String)]]);
+    }
+    mkdirSync(join(out, 'round-moon'), { recursive: true });
+    writeFileSync(join(out, 'round-moon/letter.txt'), 'mine');
+    const { status, told } = await run('build', week, '--out', out, '--replace');
+    expect([status, told[0]]).toEqual([1, expect.stringContaining('is not a pack of this kit')]);
+    expect(readdirSync(week).sort()).toEqual(lessons);
+    expect(readdirSync(join(out, 'round-moon'))).toEqual(['letter.txt']);
+  });
+
+  it('keeps packs out of the content folder', async () => {
+    const content = join(work, 'content');
+    cpSync('content', content, { recursive: true });
+    const { status, told } = await run('build', week, '--content', content, '--out', content, '--replace');
+    expect([status, told[0]]).toEqual([1, expect.stringContaining(`your own folder \`${content}\``)]);
+    expect(existsSync(join(content, 'round-moon'))).toBe(false);
+  });
+});
+
+/** What the file system refuses is the author's to mend: one plain line, no stack, status 1. */
+describe('the file system', () => {
+  it.each([
+    ['a plain file as --out', () => writeFileSync(out, ''), 'where a folder is needed'],
+    ['a place below a file as --out', () => (out = join(week, 'week.yaml/packs')), 'where a folder is needed'],
+    ['a link that leads nowhere', () => symlinkSync('nowhere.md', join(week, 'b.md')), 'b.md` is not there'],
+    ['a link to itself', () => symlinkSync('b.md', join(week, 'b.md')), 'b.md` is a link that leads back to itself'],
+  ])('refuses %s', async (_name, prepare, reason) => {
+    prepare();
+    const { status, told, printed } = await run('build', week, '--out', out);
+    expect({ status, told, printed }).toEqual({ status: 1, told: [expect.stringContaining(reason)], printed: [] });
+  });
+
+  it('may hold a folder with the name of a lesson', async () => {
+    mkdirSync(join(week, 'a.md'));
+    expect(await run('check', week)).toMatchObject({ status: 0, told: [] });
+  });
+});
+
+describe('text that is not UTF-8', () => {
+  it('is one mistake among the others, and no pack is made', async () => {
+    const path = join(week, 'monday.md');
+    writeFileSync(path, Buffer.from(readFileSync(path, 'utf8').replace('title: ', 'title: caf\u00e9 '), 'latin1'));
+    edit('tuesday.md', /^minutes: .*$/m, 'minutes: five');
+    const { status, told, printed } = await run('build', week, '--out', out);
+    expect([status, printed]).toEqual([1, []]);
+    expect(told).toEqual([
+      expect.stringMatching(/monday\.md:2:11 error: .*not saved as UTF-8.*save it again as UTF-8.*\[text-encoding\]$/),
+      expect.stringMatching(/tuesday\.md:\d+:\d+ error: /),
+      expect.any(String),
+    ]);
+    expect(existsSync(out)).toBe(false);
+  });
+
+  it.each(['lessons/week.yaml', 'content/schools/saltgrass-point.yaml', 'content/calendars/estuary.yaml'])(
+    'is found in %s',
+    async (file) => {
+      const content = join(work, 'content');
+      cpSync('content', content, { recursive: true });
+      const path = file.startsWith('lessons') ? join(week, 'week.yaml') : join(work, file);
+      writeFileSync(path, Buffer.from(`\uFEFF${readFileSync(path, 'utf8')}`, 'utf16le'));
+      const { status, told } = await run('build', week, '--content', content, '--out', out, '--quiet');
+      expect([status, told]).toEqual([
+        1,
+        [expect.stringContaining(`${path}:1:1 error: This file is not saved as UTF-8`)],
+      ]);
+    },
+  );
+});
+
+describe('a week', () => {
+  it('that is named twice is built once, under a tidy name', async () => {
+    const { printed, status } = await run('build', week, `${work}/./round-moon//`, '--out', out);
+    expect([status, printed]).toEqual([0, [expect.stringContaining(`${week}: `)]]);
+    const twice = await run('check', 'round-moon', './lessons/round-moon/');
+    expect(twice.printed).toEqual(['1 week (lessons/round-moon): no mistakes found.']);
+  });
+
+  it('is refused when another one would make the same pack', async () => {
+    const { status, told, printed } = await run('build', 'round-moon', week, '--out', out);
+    expect([status, told.length, printed]).toEqual([2, 1, []]);
+    expect(told[0]).toContain(`\`${week}\` has the same name as \`lessons/round-moon\``);
+    expect(existsSync(out)).toBe(false);
+    expect((await run('check', 'round-moon', week)).status).toBe(0);
+  });
+
+  it.each(['1900-01-01', '2100-12-20'])('that begins at an end of the calendar is built: %s', async (begins) => {
+    edit('week.yaml', /^begins: .*$/m, `begins: ${begins}`);
+    const { status, told } = await run('build', week, '--out', out);
+    expect([status, told]).toEqual([0, []]);
+    expect(existsSync(join(out, 'round-moon/monday.html'))).toBe(true);
+  });
+
+  it('whose file is empty asks for what is needed, once', async () => {
+    writeFileSync(join(week, 'week.yaml'), '');
+    const { told } = await run('check', week);
+    expect(told).toEqual([
+      expect.stringContaining(
+        'expected the keys `title`, `begins`, `school` and `for`, or `term` and `week` in place of',
+      ),
+    ]);
+  });
+
+  it('with a term and too high a number is told how many weeks the term has', async () => {
+    edit('week.yaml', /^begins: .*$/m, 'term: Term 3\nweek: 99');
+    const { told } = await run('check', week);
+    expect(told).toEqual([expect.stringContaining('found `99`, expected 1 to 10')]);
+  });
+
+  it('with things nested without end is told where', async () => {
+    edit('monday.md', '::tonight\n', `${'> '.repeat(3000)}deep\n`);
+    const { status, told } = await run('check', week);
+    expect([status, told]).toEqual([1, [expect.stringMatching(/monday\.md:\d+:\d+ error: Nested more than 100 deep/)]]);
+  });
+
+  it('whose lines end in carriage returns alone is the same week, with the same places', async () => {
+    for (const name of readdirSync(week).filter((each) => /\.(?:md|yaml)$/.test(each))) {
+      edit(name, /\r?\n/g, '\r');
+    }
+    expect(await run('check', week)).toMatchObject({ status: 0, told: [] });
+    edit('monday.md', /minutes: \d+/, 'minutes: five');
+    edit('week.yaml', 'title:', 'tilte:');
+    const { told } = await run('check', week);
+    expect(told.map((line) => line.replace(/^.*\/([\w.]+:\d+:\d+).*$/, '$1'))).toEqual([
+      'monday.md:4:10',
+      'week.yaml:1:1',
+      'week.yaml:1:1',
+    ]);
   });
 });
 

@@ -51,6 +51,7 @@ describe('the quick reader of YAML', () => {
     ['__proto__: a', 'a key that reaches behind the object'],
     ['a:\tb', 'a tab'],
     ['a: [b', 'a fault'],
+    ['a:\n- "x"-:', 'text after a closing quote'],
     ['a: 0x1F', 'a number of another kind'],
     ['- a', 'a list'],
     ['', 'nothing'],

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { parseYaml, type YamlPath } from '../../src/content/yaml-document.ts';
+import { parseYaml, parseYamlFile, type YamlPath } from '../../src/content/yaml-document.ts';
 
 const START = { file: 'a.yaml', line: 1, column: 1 };
 
@@ -133,5 +133,23 @@ describe('faults', () => {
       'repeated-name 4',
     ]);
     expect(faults[2]?.related).toEqual({ file: 'a.yaml', line: 3, column: 1 });
+  });
+
+  it('counts lines that end in LF, CRLF or CR', () => {
+    for (const ending of ['\n', '\r\n', '\r']) {
+      const text = ['a: 1', 'b: |', '  one', '  two', 'c: @'].join(ending);
+      expect(parseYaml(text, START).faults[0]?.place).toMatchObject({ line: 5, column: 4 });
+      expect(parseYaml(text.replace('@', 'x'), START).value).toEqual({ a: 1, b: 'one\ntwo\n', c: 'x' });
+    }
+  });
+});
+
+describe('parseYamlFile', () => {
+  it('says of a file that could not be read as text only that', () => {
+    const place = { file: 'a.yaml', line: 3, column: 2 };
+    const fault = { rule: 'text-encoding', severity: 'error', place, message: 'Not text' } as const;
+    const document = parseYamlFile({ path: 'a.yaml', text: '', fault });
+    expect(document).toMatchObject({ file: 'a.yaml', value: null, faults: [fault] });
+    expect(document.placeOf(['title'])).toEqual(place);
   });
 });

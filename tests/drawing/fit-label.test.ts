@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { estimateWidthEms, findLineBreaks, fitLabel, measureText } from '../../src/drawing/fit-label.ts';
+import { estimateWidthEms, findLineBreaks, fitLabel, fitOrCutLabel, measureText } from '../../src/drawing/fit-label.ts';
 
 describe('estimateWidthEms', () => {
   it('gives marks no width and wide scripts a full em', () => {
@@ -64,5 +64,33 @@ describe('fitLabel', () => {
   it('breaks one long word between letters, and never parts a mark from its letter', () => {
     const { lines } = fitLabel('e\u0301'.repeat(60), 20, 6, 2, false);
     expect(lines).toEqual(['e\u0301'.repeat(30), 'e\u0301'.repeat(30)]);
+  });
+});
+
+describe('fitOrCutLabel', () => {
+  it('leaves alone what fits at three fifths of the size or more', () => {
+    for (const text of ['Round Moon', 'Night of the seventeen herons', 'Schwarzbrotmondnacht']) {
+      expect(fitOrCutLabel(text, 40, 5, 2, true)).toEqual({ ...fitLabel(text, 40, 5, 2, true), cut: false });
+    }
+  });
+
+  it('cuts what does not, with an ellipsis, as late as it can', () => {
+    const letters = fc.stringMatching(/^[a-zéM月]{1,40}( [a-z]{1,20}){0,20}$/u);
+    fc.assert(
+      fc.property(letters, fc.integer({ min: 1, max: 2 }), fc.integer({ min: 8, max: 60 }), (text, maxLines, width) => {
+        const { lines, fontSize, cut } = fitOrCutLabel(text, width, 5, maxLines, true);
+        expect(lines.length).toBeLessThanOrEqual(maxLines);
+        for (const line of lines) expect(estimateWidthEms(line, true) * fontSize).toBeLessThanOrEqual(width + 1e-9);
+        expect(fontSize).toBeGreaterThan(2.99);
+        if (!cut) return;
+        expect(lines.at(-1)?.endsWith('…')).toBe(true);
+        expect(fitLabel(text, width, 5, maxLines, true).fontSize).toBeLessThan(3);
+      }),
+    );
+  });
+
+  it('does not part a letter from its mark', () => {
+    const { lines } = fitOrCutLabel('e\u0301'.repeat(60), 20, 5, 1, true);
+    expect(lines.join('')).toMatch(/^(?:e\u0301)+…$/u);
   });
 });

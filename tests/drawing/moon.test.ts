@@ -17,8 +17,12 @@ const shadeOf = (view: MoonFace, radius: number) => {
   return applyTransform(polygon, attribute(shade, 'transform'));
 };
 
-const limbRadius = (radius: number): number =>
-  Number(attribute(findByClass(renderMoon(face(1), { radius }), 'moon-rim')[0], 'r'));
+const rimOf = (view: MoonFace, radius: number) => {
+  const [rim] = findByClass(renderMoon(view, { radius }), 'moon-rim');
+  return { radius: Number(attribute(rim, 'r')), width: Number(attribute(rim, 'strokeWidth')) };
+};
+
+const limbRadius = (radius: number): number => rimOf(face(1), radius).radius;
 
 /** Middles of the seas in the units of the disc's radius: x to the right, y down, in the order of the table. */
 const seaMiddles = (northPoleDegrees: number, radius = 60) => {
@@ -36,7 +40,7 @@ describe('renderMoon: light', () => {
     const wide = fc.double({ min: 0.02, max: 0.98, noNaN: true });
     fc.assert(
       fc.property(wide, fc.double({ min: -720, max: 720, noNaN: true }), (lit, bright) => {
-        const disc = Math.PI * limbRadius(100) ** 2;
+        const disc = Math.PI * rimOf(face(lit, bright), 100).radius ** 2;
         const dark = Math.abs(areaOf(shadeOf(face(lit, bright), 100)));
         expect(Math.abs(1 - dark / disc - lit)).toBeLessThan(0.0005);
       }),
@@ -68,6 +72,22 @@ describe('renderMoon: light', () => {
     const full = renderMoon(face(1), { radius: 40 });
     expect(findByClass(full, 'moon-shade')).toHaveLength(0);
     expect(findByClass(full, 'moon-rim')).toHaveLength(1);
+  });
+
+  it('leaves four fifths of a thin crescent clear of the rim, and keeps the size of the whole', () => {
+    for (const radius of [16, 28, 60, 100]) {
+      const usual = rimOf(face(0.5), radius);
+      for (const lit of [0.03, 0.04]) {
+        const rim = rimOf(face(lit), radius);
+        const crescent = 2 * radius * lit;
+        expect(rim.width / 2 / crescent).toBeLessThan(0.2);
+        expect(rim.width).toBeGreaterThanOrEqual(0.3);
+        expect(rim.width).toBeLessThanOrEqual(usual.width);
+        expect(rim.radius + rim.width / 2).toBeCloseTo(usual.radius + usual.width / 2, 1);
+      }
+      expect(rimOf(face(0.2), radius)).toEqual(usual);
+      expect(rimOf(face(0), radius)).toEqual(usual);
+    }
   });
 
   it('leaves a sliver out only where the rim would hide it', () => {

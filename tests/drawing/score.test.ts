@@ -10,6 +10,7 @@ const buildNight = (index: number, name: string, first: boolean): ScoreNight => 
   const turn = (index * 2 * Math.PI) / 29.5;
   return {
     name,
+    nightOfMonth: index + 1,
     date: `${(index % 31) + 1} Jul`,
     view: {
       litFraction: (1 - Math.cos(turn)) / 2,
@@ -40,6 +41,17 @@ const buildContent = (groups: Readonly<Record<string, readonly string[]>>): Scor
     pictureTitle: 'Frost Month as a score',
   };
 };
+
+const frameBoxes = (score: Element, name: string) =>
+  findByClass(score, name).map((frame) => {
+    const [x, y] = [Number(attribute(frame, 'x')), Number(attribute(frame, 'y'))];
+    return {
+      left: x,
+      right: x + Number(attribute(frame, 'width')),
+      top: y,
+      bottom: y + Number(attribute(frame, 'height')),
+    };
+  });
 
 const names = (count: number, word = 'Night'): string[] => Array.from({ length: count }, (_, i) => `${word} ${i + 1}`);
 
@@ -114,7 +126,7 @@ describe('renderScore', () => {
     const texts = listTextBoxes(score).map((box) => box.text);
     for (const night of month.groups.flatMap((group) => group.nights)) {
       expect(texts.filter((text) => text === night.name)).toHaveLength(1);
-      expect(texts).toContain(night.date);
+      expect(texts).toContain(`${night.nightOfMonth} · ${night.date}`);
     }
   });
 
@@ -159,6 +171,67 @@ describe('renderScore', () => {
       nights: group.nights.map((night) => ({ ...night, inWeek: false })),
     }));
     expect(findByClass(renderScore({ ...month, groups: none }), 'score-bracket')).toHaveLength(0);
+  });
+
+  it('keeps the frame of the week off the beats, the bars and the texts', () => {
+    const inWeek = month.groups.map((group) => ({
+      ...group,
+      nights: group.nights.map((night) => ({ ...night, inWeek: true })),
+    }));
+    const framed = renderScore({ ...month, groups: inWeek });
+    const frames = frameBoxes(framed, 'score-week');
+    expect(frames).toHaveLength(4);
+    const rings = listElements(framed).filter(
+      ({ tagName, properties }) =>
+        tagName === 'circle' && properties['cy'] !== undefined && Number(properties['cy']) > 49,
+    );
+    const bars = [...toHtml(...findByClass(framed, 'score-line')).matchAll(/M([\d.]+) [\d.]+V[\d.]+/g)].map(([, x]) =>
+      Number(x),
+    );
+    for (const frame of frames) {
+      const below = rings.filter(
+        (ring) => Number(attribute(ring, 'cy')) > frame.top && Number(attribute(ring, 'cy')) < frame.bottom,
+      );
+      expect(below.length).toBeGreaterThan(0);
+      for (const ring of below) {
+        expect(Number(attribute(ring, 'cy')) - Number(attribute(ring, 'r')) - frame.top).toBeGreaterThan(0.8);
+      }
+      for (const bar of bars.filter((x) => Math.abs(x - frame.left) < 3 || Math.abs(x - frame.right) < 3)) {
+        expect(Math.min(Math.abs(bar - frame.left), Math.abs(bar - frame.right))).toBeGreaterThan(1);
+      }
+      for (const { text, left, right, top, bottom } of listTextBoxes(framed)) {
+        if (bottom < frame.top || top > frame.bottom) continue;
+        expect([text, left >= frame.left && right <= frame.right]).toEqual([text, true]);
+      }
+    }
+  });
+
+  it('lets one very long name be cut, and all other texts keep their size', () => {
+    const sizeOf = (score: Element, wanted: string) =>
+      listElements(score)
+        .filter((element) => element.tagName === 'text' && textOf(element) === wanted)
+        .map((element) => attribute(element, 'fontSize'));
+    const lengthen = (name: string) =>
+      renderScore({
+        ...month,
+        groups: month.groups.map((group, at) =>
+          at === 1
+            ? { ...group, nights: group.nights.map((night, place) => (place === 1 ? { ...night, name } : night)) }
+            : group,
+        ),
+      });
+    for (const name of ['the night of many herons '.repeat(6).trim(), 'm'.repeat(150)]) {
+      const long = lengthen(name);
+      const size = Number(sizeOf(long, 'Dark 1')[0]);
+      expect(size).toBeGreaterThan(0.85 * Number(sizeOf(score, 'Dark 1')[0]));
+      const [text] = listElements(long).filter(
+        (element) => element.tagName === 'text' && toHtml(element).includes(`<title>${name}</title>`),
+      );
+      if (text === undefined) throw new Error('no text has the whole name as its title');
+      expect(textOf(text).endsWith('…')).toBe(true);
+      expect(Number(attribute(text, 'fontSize'))).toBeGreaterThan(0.59 * size);
+      expectNoClash(long);
+    }
   });
 
   it('frames a marked night and writes its word', () => {

@@ -18,7 +18,8 @@ function writeBundle(word: string): void {
   );
 }
 
-const run = () => execFileSync(process.execPath, [join(folder, 'src/launcher/lessontide.cjs')], { encoding: 'utf8' }).trim();
+const run = () =>
+  execFileSync(process.execPath, [join(folder, 'src/launcher/lessontide.cjs')], { encoding: 'utf8' }).trim();
 const makeCache = () => execFileSync(process.execPath, [join(folder, 'src/launcher/make-code-cache.cjs')]);
 
 beforeEach(() => {
@@ -64,7 +65,9 @@ describe('the launcher', () => {
   it.each([false, true])('tells where the bundle failed, with a cache: %s', (cached) => {
     writeFileSync(bundle, '#!/usr/bin/env node\nif (process.argv.length < 4)\n  throw new Error("failed");\n');
     if (cached) makeCache();
-    const { status, stderr } = spawnSync(process.execPath, [join(folder, 'src/launcher/lessontide.cjs')], { encoding: 'utf8' });
+    const { status, stderr } = spawnSync(process.execPath, [join(folder, 'src/launcher/lessontide.cjs')], {
+      encoding: 'utf8',
+    });
     expect(status).toBe(1);
     expect(stderr).toContain(`${bundle}:3:9`);
   });

@@ -172,6 +172,53 @@ describe('computed questions of a quiz', () => {
       expect(new Set(paper.questions.map(({ prompt }) => readText(prompt))).size).toBe(3);
   });
 
+  it('ask every group to count about equally far', () => {
+    const counts = new Set<number>();
+    for (let seed = 0; seed < 60; seed++) {
+      const { sheet } = deal({ sources: [computed('nights-until'), computed('nights-until')], seed: `${seed}` });
+      for (const number of [1, 2]) {
+        const answers = pairUp(sheet).filter(({ question }) => question.number === number);
+        const nights = answers.map(({ answer }) => Number.parseInt(readText(only(answer.answers)), 10));
+        expect(Math.max(...nights) - Math.min(...nights)).toBe(3);
+        for (const each of nights) counts.add(each);
+      }
+    }
+    expect(counts.size).toBe(11);
+  });
+
+  it('cross the end of the month for all groups or for none', () => {
+    const facts = makeFacts({}, { today: '2026-08-07' });
+    const seen = new Set<string>();
+    for (let seed = 0; seed < 60; seed++) {
+      const { sheet } = deal({ sources: [computed('nights-until'), computed('next-in-run')], facts, seed: `${seed}` });
+      const counts = sheet.key.map(({ answers }) => Number.parseInt(readText(only(answers[0]?.answers ?? [])), 10));
+      // Night 25 of 29: after four nights comes the next month.
+      const crossing = new Set(counts.map((count) => count > 4));
+      expect(crossing.size).toBe(1);
+      expect(promptTexts(sheet, 1).join()).not.toContain('last night of this month');
+      for (const each of crossing) seen.add(String(each));
+    }
+    expect([...seen]).toEqual(['true']);
+  });
+
+  it('do not ask for a night that a handout names', () => {
+    const toldDates = new Set(['2026-07-28', '2026-07-30', '2026-07-31']);
+    const facts = { ...makeFacts({}, { to: '2026-08-03' }), toldDates };
+    for (let seed = 0; seed < 20; seed++) {
+      const { sheet, diagnostics } = deal({ sources: [computed('night-of-date')], facts, seed: `${seed}` });
+      expect(diagnostics).toEqual([]);
+      expect(promptTexts(sheet, 0).join()).not.toMatch(/Tuesday 28|Thursday 30|Friday 31/);
+    }
+  });
+
+  it('ask for it after all, with a warning, where nothing else is left', () => {
+    const source = computed('night-of-date');
+    const facts = { ...makeFacts(), toldDates: new Set([27, 28, 29, 30, 31].map((day) => `2026-07-${day}`)) };
+    const { sheet, diagnostics } = deal({ sources: [source], facts });
+    expect(only(diagnostics)).toMatchObject({ rule: 'quiz-question', severity: 'warning', place: source.place });
+    expect(new Set(promptTexts(sheet, 0)).size).toBe(4);
+  });
+
   it('are shared, with a warning at their place, where there are fewer than groups', () => {
     const source = computed('night-of-date');
     const { sheet, diagnostics } = deal({ sources: [source], groups: ['1', '2', '3', '4', '5', '6', '7'] });

@@ -16,7 +16,7 @@ import { type FakeSky, fakeSky } from './fake-almanac.ts';
 export const WEEK = { today: '2026-07-27', from: '2026-07-27', to: '2026-07-31' };
 
 export function makeFacts(sky: FakeSky = {}, dates: Partial<typeof WEEK> = {}): QuizFacts {
-  return { ...fakeSky(sky), labels: createLabels('en'), ...WEEK, ...dates };
+  return { ...fakeSky(sky), labels: createLabels('en'), toldDates: new Set(), ...WEEK, ...dates };
 }
 
 const USUAL_FACTS = makeFacts();

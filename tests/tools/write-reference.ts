@@ -4,6 +4,7 @@ import type { AttributeSchema, DirectiveSyntax } from '../../src/directives/defi
 
 /** What each kind of message means, for authors. */
 const RULES: Readonly<Record<RuleId, string>> = {
+  'text-encoding': 'A file is not saved as UTF-8, or is no text: its letters cannot be known.',
   'yaml-syntax':
     'The lines between the dashes, or a file that ends in `.yaml`, cannot be read: often a missing space or quote.',
   'unknown-key': 'A line begins with a word that does not belong there.',
@@ -14,6 +15,7 @@ const RULES: Readonly<Record<RuleId, string>> = {
   'not-yet': 'The kit knows what is meant and cannot do it yet.',
   'missing-file': 'A picture, or the lesson of a day, is not there.',
   'front-matter': 'A lesson does not begin with its lines between dashes.',
+  nesting: 'Quotations, lists, blocks or emphasis stand in one another too deep.',
   'directive-syntax': 'A directive is not written as it must be.',
   'directive-unclosed': 'A block has no closing line, or lost it to another block.',
   'directive-unknown': 'There is no directive of this name.',
@@ -28,7 +30,8 @@ const RULES: Readonly<Record<RuleId, string>> = {
   'step-minutes': 'The minutes of the steps do not add up to those of the lesson.',
   'quiz-question': 'A question cannot be asked or marked as it is.',
   'date-range': 'A date does not exist, is no Monday, or lies outside of what is computed.',
-  'output-changed': 'The folder of the pack holds files that are not of the kit; nothing was overwritten.',
+  'output-changed':
+    'The place of the pack holds files that are not of the kit, or is one of your own folders; nothing was overwritten.',
 };
 
 /** The authors' reference: the hand-written text with the directives and the kinds of message filled in. */

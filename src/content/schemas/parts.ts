@@ -42,6 +42,14 @@ export function wholeNumber(min: number, max: number) {
   return z.number({ error: expected }).check(z.refine(passes, { error: expected }));
 }
 
+/** A whole number with no upper end of its own. */
+export function wholeNumberFrom(min: number) {
+  const expected = `a whole number, ${min} or more`;
+  return z
+    .number({ error: expected })
+    .check(z.refine((value) => Number.isInteger(value) && value >= min, { error: expected }));
+}
+
 /** `true` or `false`. */
 export function yesOrNo() {
   return z.boolean({ error: describeChoice(['true', 'false']) });
@@ -61,10 +69,15 @@ export function list<Item extends z.ZodMiniType>(item: Item, what: string, min =
 /**
  * A map of exactly these keys. For an unknown key the issue's message is not a phrase but the known keys, separated by
  * spaces: check-value.ts looks for a near miss among them.
+ * @param expected What a file or value that is no map should have been; left out, all its keys.
  */
-export function keyed<Shape extends Readonly<Record<string, z.ZodMiniType>>>(shape: Shape) {
+export function keyed<Shape extends Readonly<Record<string, z.ZodMiniType>>>(
+  shape: Shape,
+  expected = `the keys ${Object.keys(shape)
+    .map((key) => `\`${key}\``)
+    .join(', ')}`,
+) {
   const keys = Object.keys(shape);
-  const expected = `the keys ${keys.map((key) => `\`${key}\``).join(', ')}`;
   return z.strictObject(shape, {
     error: (issue) => (issue.code === 'unrecognized_keys' ? keys.join(' ') : expected),
   });

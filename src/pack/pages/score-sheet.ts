@@ -35,6 +35,7 @@ function describeNight(week: ResolvedWeek, month: ScoreMonth, record: NightRecor
   const cue = week.gestures.gestures[record.night.gesture ?? '']?.cue;
   return {
     name: record.night.name,
+    nightOfMonth: record.nightOfMonth,
     date: week.labels.date(record.date, 'short'),
     view: week.almanac.moonHighest(record),
     strong,

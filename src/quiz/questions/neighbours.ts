@@ -26,3 +26,12 @@ export function listPassedOver(run: readonly RunNight[], record: NightRecord, ne
   if (record.month.firstDate !== next.month.firstDate) return [...run.slice(from), ...run.slice(0, to - 1)];
   return to > from ? run.slice(from, to - 1) : [];
 }
+
+/** Whether nights follow each other as the names do: within a month, none left out and none said twice. */
+export function runsOn(records: readonly NightRecord[]): boolean {
+  return records.every((record, place) => {
+    const before = records[place - 1];
+    if (before === undefined) return true;
+    return record.month.firstDate === before.month.firstDate && record.night.number === before.night.number + 1;
+  });
+}

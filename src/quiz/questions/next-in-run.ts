@@ -37,6 +37,7 @@ function makeInstance(facts: QuizFacts, record: NightRecord, next: NightRecord):
       kind: 'choice',
       asks: `night after ${record.date}`,
       tells: [],
+      hardness: { nights: 0, hurdle: last || missing.length > 0 },
       right: next.night.name,
       listWrongSets: () => listDistractorSets(run, next.night, named, missing),
       renderPrompt: () => fillLabel(facts.labels, promptLabel, { night: renderNight(facts, record.night.name) }),

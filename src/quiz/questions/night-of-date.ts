@@ -7,15 +7,23 @@ import { findNightAfter, findNightBefore } from './neighbours.ts';
 import { nameNightFact, type QuestionInstance } from './question-instance.ts';
 import { joinSentences, renderNight, renderReasons } from './working.ts';
 
-/** "Which night is Friday 31 July?", a choice: one for each date of the week, in order. */
+/** Nights differ from a day's length by minutes only. */
+const DAY_MS = 86_400_000;
+
+/** "Which night is Friday 31 July?", a choice: one for each date between the two, in order. */
 export function listNightOfDate(facts: QuizFacts): QuestionInstance[] {
   const instances: QuestionInstance[] = [];
+  const tonight = facts.almanac.nightOn(facts.today);
   for (const record of facts.almanac.nights(facts.from, facts.to)) {
     if (!hasDistractors(facts.almanac.run, record.night)) continue;
     instances.push({
       kind: 'choice',
       asks: nameNightFact(record.date),
       tells: [],
+      hardness: {
+        nights: Math.round(Math.abs(record.beginsMs - tonight.beginsMs) / DAY_MS),
+        hurdle: record.month.firstDate !== tonight.month.firstDate,
+      },
       right: record.night.name,
       listWrongSets: () => listDistractorSets(facts.almanac.run, record.night),
       renderPrompt: () => fillLabel(facts.labels, PROMPT_LABELS[record.beginsWith], { date: nameDate(facts, record) }),

@@ -3,7 +3,7 @@ import type { NightRecord } from '../../calendar/almanac-types.ts';
 import { fillLabel } from '../../content/fill-label.ts';
 import { foldName } from '../fold-text.ts';
 import type { QuizFacts } from '../model.ts';
-import { findNightAfter, listPassedOver } from './neighbours.ts';
+import { findNightAfter, listPassedOver, runsOn } from './neighbours.ts';
 import { nameNightFact, type QuestionInstance } from './question-instance.ts';
 import { joinContent, joinSentences, renderNight, renderReasons } from './working.ts';
 
@@ -52,6 +52,7 @@ function makeInstance(
     kind: 'line',
     asks: `nights until ${asked.date}`,
     tells: [nameNightFact(tonight.date)],
+    hardness: { nights: counted.length, hurdle: !runsOn([tonight, ...counted]) },
     unit: labels.text('quiz-unit-nights'),
     writeAnswer: () => labels.count('quiz-nights', counted.length),
     renderPrompt: () =>

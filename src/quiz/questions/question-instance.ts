@@ -1,5 +1,6 @@
 import type { ElementContent } from 'hast';
 import type { Distractor } from '../distractors.ts';
+import type { Hardness } from '../even-band.ts';
 import type { QuizFacts } from '../model.ts';
 
 /**
@@ -11,6 +12,7 @@ export type QuestionInstance = {
   readonly asks: string;
   /** Facts that the question's own words give away; another question of the same paper should not ask for them. */
   readonly tells: readonly string[];
+  readonly hardness: Hardness;
   renderPrompt(): ElementContent[];
 } & (
   | {

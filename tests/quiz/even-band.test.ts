@@ -1,0 +1,95 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { drawEvenBand, isEven } from '../../src/quiz/even-band.ts';
+import { createRandom } from '../../src/quiz/random.ts';
+
+interface Item {
+  readonly id: number;
+  readonly hardness: { readonly nights: number; readonly hurdle: boolean };
+}
+
+function makeItems(nights: readonly number[], isHurdle: (nights: number) => boolean = () => false): Item[] {
+  return nights.map((each, id) => ({ id, hardness: { nights: each, hurdle: isHurdle(each) } }));
+}
+
+const UP_TO_TWELVE = [2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12];
+const draw = (items: readonly Item[], count: number, seed: number | string) =>
+  drawEvenBand(items, count, createRandom(`${seed}`));
+const nightsOf = (items: readonly Item[]) => items.map(({ hardness }) => hardness.nights).toSorted((a, b) => a - b);
+
+describe('drawEvenBand', () => {
+  it('keeps four counts within three nights, and draws every count over the seeds', () => {
+    const seen = new Map<number, number>();
+    for (let seed = 0; seed < 600; seed++) {
+      const nights = nightsOf(draw(makeItems(UP_TO_TWELVE), 4, seed));
+      expect(Math.max(...nights) - Math.min(...nights)).toBe(3);
+      for (const each of nights) seen.set(each, (seen.get(each) ?? 0) + 1);
+    }
+    expect([...seen.keys()].toSorted((a, b) => a - b)).toEqual(UP_TO_TWELVE);
+    // A count at an end lies in one band of the eight, one in the middle in four; none is rarer than one time in ten.
+    expect(Math.min(...seen.values())).toBeGreaterThan(60);
+  });
+
+  it('draws one item with every item equally likely', () => {
+    const counts = UP_TO_TWELVE.map(() => 0);
+    for (let seed = 0; seed < 1100; seed++) {
+      const [item] = draw(makeItems(UP_TO_TWELVE), 1, seed);
+      counts[item?.id ?? -1] = (counts[item?.id ?? -1] ?? 0) + 1;
+    }
+    const chiSquare = counts.reduce((sum, count) => sum + (count - 100) ** 2 / 100, 0);
+    // Upper critical value at 0.001 for 10 degrees of freedom: NIST/SEMATECH e-Handbook, section 1.3.6.7.4 (from memory).
+    expect(chiSquare).toBeLessThan(29.588);
+  });
+
+  it('gives a hurdle to all or to none', () => {
+    const items = makeItems(UP_TO_TWELVE, (nights) => nights > 5);
+    for (let seed = 0; seed < 100; seed++) {
+      expect(new Set(draw(items, 4, seed).map(({ hardness }) => hardness.hurdle)).size).toBe(1);
+    }
+  });
+
+  it('leaves a lone hurdle out', () => {
+    const items = makeItems([0, 0, 0, 0, 1, 0], (nights) => nights === 1);
+    for (let seed = 0; seed < 50; seed++) expect(nightsOf(draw(items, 4, seed))).toEqual([0, 0, 0, 0]);
+  });
+
+  it('spreads as little as it can where there are too few alike', () => {
+    expect(nightsOf(draw(makeItems([2, 3, 9, 10, 12, 15]), 4, 1))).toEqual([9, 10, 12, 15]);
+    expect(nightsOf(draw(makeItems([2, 3, 4]), 3, 1))).toEqual([2, 3, 4]);
+    expect(
+      nightsOf(
+        draw(
+          makeItems([2, 3, 9, 30], (nights) => nights === 9),
+          4,
+          1,
+        ),
+      ),
+    ).toEqual([2, 3, 9, 30]);
+  });
+
+  it('draws as many different items as asked for, in the same order from the same seed', () => {
+    const any = fc.array(fc.record({ nights: fc.nat(14), hurdle: fc.boolean() }), { minLength: 1, maxLength: 20 });
+    fc.assert(
+      fc.property(any, fc.nat(), fc.string(), (hardnesses, wanted, seed) => {
+        const items = hardnesses.map((hardness, id) => ({ id, hardness }));
+        const count = wanted % (items.length + 1);
+        const drawn = draw(items, count, seed);
+        expect(new Set(drawn.map(({ id }) => id)).size).toBe(count);
+        expect(draw(items, count, seed)).toEqual(drawn);
+      }),
+    );
+  });
+
+  it('refuses to draw more than there are', () => {
+    expect(() => draw(makeItems([2]), 2, 1)).toThrow(RangeError);
+  });
+});
+
+describe('isEven', () => {
+  it('allows three nights between the counts, and no hurdle beside none', () => {
+    expect(isEven(makeItems([]))).toBe(true);
+    expect(isEven(makeItems([4, 7, 5]))).toBe(true);
+    expect(isEven(makeItems([4, 8]))).toBe(false);
+    expect(isEven(makeItems([4, 5], (nights) => nights === 5))).toBe(false);
+  });
+});
