@@ -1,3 +1,4 @@
+import type { NightExplanation } from './explanation.ts';
 import type { CalendarRules, CivilDate, InstantMs, NamedNight, PhaseName, Place } from './rules.ts';
 
 /** A named night with its place in the whole run. */
@@ -40,7 +41,8 @@ export interface NightRecord {
   /** 1 on the month's first night. */
   readonly nightOfMonth: number;
   readonly month: MonthRecord;
-  readonly basis: 'computed';
+  /** `observed` when an observation or an announced month beginning decided the name. */
+  readonly basis: 'computed' | 'observed';
 }
 
 /** The sky of one night. */
@@ -84,7 +86,7 @@ export interface Almanac {
   readonly place: Place;
   /** All named nights in order. */
   readonly run: readonly RunNight[];
-  /** The night of a civil date, 1900-01-01 to 2100-12-31. Throws RangeError for a date outside, not real, or left out at this place (Apia 2011-12-30). */
+  /** The night of a civil date, 1800-01-01 to 2200-12-31. Throws RangeError for a date outside, not real, or left out at this place (Apia 2011-12-30). */
   nightOn(date: CivilDate): NightRecord;
   /** The night that holds an instant; answers up to about three days beyond the range of `nightOn`, then throws RangeError. */
   nightAt(instantMs: InstantMs): NightRecord;
@@ -92,6 +94,8 @@ export interface Almanac {
   nights(from: CivilDate, to: CivilDate): Generator<NightRecord>;
   /** The nights of the month that holds a date, in order. */
   nightsOfMonth(date: CivilDate): readonly NightRecord[];
+  /** Why a date has its night: the chain as data, without words. Throws as `nightOn` does. */
+  explain(date: CivilDate): NightExplanation;
   skyOf(record: NightRecord): NightSky;
   /** The Moon when it is best seen that night: at the end of civil twilight if it is up then, else in the middle of its time above the horizon between sunset and sunrise, else (never up in the dark) at its highest. */
   moonBestSeen(record: NightRecord): MoonView;

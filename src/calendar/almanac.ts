@@ -1,6 +1,6 @@
-import type { Almanac, NightRecord, RunNight } from './almanac-types.ts';
+import type { Almanac, NightRecord } from './almanac-types.ts';
 import { type DayNumber, MS_PER_DAY, parseCivilDate, renderCivilDate } from './day-number.ts';
-import { computeFittedName, computeRun } from './fit.ts';
+import { computeExplanation } from './explain.ts';
 import { createLunations } from './lunations.ts';
 import { createMemo } from './memo.ts';
 import { createMonths, type Months } from './months.ts';
@@ -8,8 +8,8 @@ import { computeMoonBestSeen, computeMoonHighest, computeNightSky } from './moon
 import { createNightLine, type NightLine } from './night-line.ts';
 import type { CalendarRules, CivilDate, InstantMs, Place } from './rules.ts';
 
-const FIRST_DATE = '1900-01-01';
-const LAST_DATE = '2100-12-31';
+const FIRST_DATE = '1800-01-01';
+const LAST_DATE = '2200-12-31';
 const FIRST_DAY = parseCivilDate(FIRST_DATE);
 const LAST_DAY = parseCivilDate(LAST_DATE);
 
@@ -22,12 +22,13 @@ function requireNumberWithin(what: string, value: number, least: number, most: n
 }
 
 /** A place or rules that come this far without the content checks must not give wrong nights in silence. */
-function requireUsable(rules: CalendarRules, place: Place, run: readonly RunNight[]): void {
+function requireUsable(rules: CalendarRules, place: Place): void {
   requireNumberWithin('latitude', place.latitudeDegrees, -90, 90);
   requireNumberWithin('longitude', place.longitudeDegrees, -180, 180);
   requireNumberWithin('elevation', place.elevationMetres, -500, 9000);
   requireNumberWithin('count of month names', rules.months.length, 12, 13);
-  requireNumberWithin('count of night names', run.length, 1, Number.MAX_SAFE_INTEGER);
+  const names = rules.groups.reduce((sum, { nights }) => sum + nights.length, 0);
+  requireNumberWithin('count of night names', names, 1, Number.MAX_SAFE_INTEGER);
   const { offset } = rules.monthBegins;
   if (!Number.isInteger(offset)) throw new RangeError(`Unexpected offset \`${offset}\`, expected whole nights.`);
   const marker = rules.yearBegins.onOrAfter;
@@ -58,7 +59,7 @@ function requireDay(line: NightLine, day: DayNumber): DayNumber {
   return day;
 }
 
-function computeNight(run: readonly RunNight[], line: NightLine, months: Months, day: DayNumber): NightRecord {
+function computeNight(line: NightLine, months: Months, day: DayNumber): NightRecord {
   const beginning = line.beginningOf(day);
   const endsMs = line.beginningOf(line.zone.nextDay(day)).atMs;
   const date = renderCivilDate(day);
@@ -66,9 +67,12 @@ function computeNight(run: readonly RunNight[], line: NightLine, months: Months,
   if (endsMs <= beginning.atMs) throw new RangeError(`The time zone of this place has no night of its own on ${date}.`);
   const month = months.monthOf(day);
   const nightOfMonth = month.days.indexOf(day) + 1;
-  const { night, repeat } = computeFittedName(run, nightOfMonth);
+  const fitted = month.names[nightOfMonth - 1];
+  if (fitted === undefined) throw new Error(`Night ${nightOfMonth} of ${month.record.firstDate} has no name.`);
+  const { night, repeat } = fitted;
+  const basis = nightOfMonth > month.observedFrom ? 'observed' : 'computed';
   const stretch = { beginsMs: beginning.atMs, endsMs, beginsWith: beginning.with };
-  return { date, ...stretch, night, repeat, nightOfMonth, month: month.record, basis: 'computed' };
+  return { date, ...stretch, night, repeat, nightOfMonth, month: month.record, basis };
 }
 
 function* listNights(
@@ -84,19 +88,18 @@ function* listNights(
 }
 
 /**
- * Makes the computed calendar of one tradition at one place, for 1900-01-01 to 2100-12-31. `nightAt` also answers for a
+ * Makes the computed calendar of one tradition at one place, for 1800-01-01 to 2200-12-31. `nightAt` also answers for a
  * few nights beside that range: at sunrise of its first day the night before it goes on. Answers are kept, but not
  * without limit. `skyOf`, `moonBestSeen` and `moonHighest` go by the record's date; `nights` yields nothing when `from`
  * is later than `to`.
  * @throws RangeError when the place or the rules cannot be computed with, such as a time zone that is not known.
  */
 export function createAlmanac(rules: CalendarRules, place: Place): Almanac {
-  const run = computeRun(rules.groups);
-  requireUsable(rules, place, run);
+  requireUsable(rules, place);
   const line = createNightLine(rules.dayBegins, place);
   const lunations = createLunations();
   const months = createMonths(rules, line, lunations);
-  const nightOf = createMemo(NIGHTS_KEPT, (day: DayNumber) => computeNight(run, line, months, day));
+  const nightOf = createMemo(NIGHTS_KEPT, (day: DayNumber) => computeNight(line, months, day));
   const ofRecord = <Value>(compute: (day: DayNumber) => Value) => {
     const remembered = createMemo(NIGHTS_KEPT, compute);
     return (record: NightRecord) => remembered(parseCivilDate(record.date));
@@ -110,11 +113,12 @@ export function createAlmanac(rules: CalendarRules, place: Place): Almanac {
   return {
     rules,
     place,
-    run,
+    run: months.run,
     nightOn: (date) => nightOf(requireDate(date)),
     nightAt: (instantMs) => nightOf(line.dayHolding(requireInstant(instantMs))),
     nights: (from, to) => listNights(line, nightOf, requireRangeEnd(from), requireRangeEnd(to)),
     nightsOfMonth: (date) => months.monthOf(requireDate(date)).days.map(nightOf),
+    explain: (date) => computeExplanation(rules, line, lunations, months, nightOf(requireDate(date))),
     skyOf: ofRecord((day) => computeNightSky(line, lunations, place, day, nightOf(day))),
     moonBestSeen: ofRecord((day) => computeMoonBestSeen(line, place, day)),
     moonHighest: ofRecord((day) => computeMoonHighest(line, place, day)),

@@ -22,11 +22,11 @@ const EPOCH_MS = (2451550.09766 - 2440587.5) * MS_PER_DAY;
 /** Mean length of a lunation in days, same formula; its change is under a tenth of a second in our centuries. */
 const LUNATION_DAYS = 29.530588861;
 
-/** True phases stray up to 0.81 day from the mean ones (seen from 1900 to 2100); the rest is room to spare. */
+/** True phases stray up to 0.81 day from the mean ones (seen from 1800 to 2200); the rest is room to spare. */
 const STRAY_DAYS = 1.5;
 
-/** Most phases kept: all of 1900 to 2100. */
-const PHASES_KEPT = 10_000;
+/** Ten years of phases: enough for any page, and a century does not pile up. */
+const PHASES_KEPT = 500;
 
 /** Phase `quarter`, counted in quarters of a lunation from the new Moon of lunation 0. */
 function computeQuarter(quarter: number): InstantMs {

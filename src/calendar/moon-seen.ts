@@ -1,3 +1,4 @@
+import { findLongest, listUp, type Stretch } from './above-horizon.ts';
 import type { MoonView, NightSky } from './almanac-types.ts';
 import { type DayNumber, MS_PER_DAY } from './day-number.ts';
 import type { Lunations } from './lunations.ts';
@@ -13,12 +14,6 @@ import {
   type MoonPose,
 } from './sky.ts';
 
-/** A stretch of time; the end is open. */
-interface Stretch {
-  readonly fromMs: InstantMs;
-  readonly untilMs: InstantMs;
-}
-
 /** The Sun's centre at the end of civil twilight, airless (definition). */
 const CIVIL_TWILIGHT_DEGREES = -6;
 
@@ -26,29 +21,6 @@ const CIVIL_TWILIGHT_DEGREES = -6;
 function computeDark(line: NightLine, day: DayNumber): Stretch {
   const noonMs = line.solarNoonOf(day);
   return { fromMs: line.sunsetOf(day) ?? noonMs, untilMs: line.sunriseAfter(day) ?? noonMs + MS_PER_DAY };
-}
-
-/**
- * The stretches during which the Moon is above the horizon, in order. Whether it is up at first is told by which of
- * rise and set comes next, so that the answer agrees with their definition; altitude decides where neither comes.
- */
-function listMoonUp(place: Place, dark: Stretch): readonly Stretch[] {
-  const findNext = (event: 'rise' | 'set', fromMs: InstantMs) =>
-    findRiseSet('moon', event, place, fromMs, (dark.untilMs - fromMs) / MS_PER_DAY);
-  let riseMs = findNext('rise', dark.fromMs);
-  let setMs = findNext('set', dark.fromMs);
-  const isUpAtFirst =
-    riseMs === null && setMs === null
-      ? computeMoonPose(place, dark.fromMs).altitudeDegrees > 0
-      : setMs !== null && (riseMs === null || setMs < riseMs);
-  const stretches: Stretch[] = [];
-  if (isUpAtFirst) stretches.push({ fromMs: dark.fromMs, untilMs: setMs ?? dark.untilMs });
-  while (riseMs !== null) {
-    setMs = findNext('set', riseMs);
-    stretches.push({ fromMs: riseMs, untilMs: setMs ?? dark.untilMs });
-    riseMs = setMs === null ? null : findNext('rise', setMs);
-  }
-  return stretches;
 }
 
 function computeMiddle({ fromMs, untilMs }: Stretch): InstantMs {
@@ -80,15 +52,6 @@ function computeNightTransit(line: NightLine, place: Place, day: DayNumber): Ins
   return computeNearestTransit(place, computeMiddle(computeDark(line, day)));
 }
 
-/** The longest stretch; of equally long ones the first. */
-function findLongest(stretches: readonly Stretch[]): Stretch | null {
-  let longest: Stretch | null = null;
-  for (const stretch of stretches) {
-    if (!longest || stretch.untilMs - stretch.fromMs > longest.untilMs - longest.fromMs) longest = stretch;
-  }
-  return longest;
-}
-
 /** Above this altitude (degrees, refracted, centre) the Moon is up beyond doubt: its limb and the air make under 1. */
 const SURELY_UP_DEGREES = 2;
 
@@ -96,7 +59,7 @@ const SURELY_UP_DEGREES = 2;
 function isUpInDark(place: Place, dark: Stretch, pose: MoonPose): boolean {
   const isSurelyUp = (seen: MoonPose) => seen.altitudeDegrees > SURELY_UP_DEGREES;
   if (isSurelyUp(pose) && dark.fromMs <= pose.atMs && pose.atMs < dark.untilMs) return true;
-  return isSurelyUp(computeMoonPose(place, dark.fromMs)) || listMoonUp(place, dark).length > 0;
+  return isSurelyUp(computeMoonPose(place, dark.fromMs)) || listUp('moon', place, dark).length > 0;
 }
 
 /**
@@ -121,7 +84,7 @@ export function computeMoonHighest(line: NightLine, place: Place, day: DayNumber
  */
 export function computeMoonBestSeen(line: NightLine, place: Place, day: DayNumber): MoonView {
   const dark = computeDark(line, day);
-  const stretches = listMoonUp(place, dark);
+  const stretches = listUp('moon', place, dark);
   const longest = findLongest(stretches);
   if (longest === null) return computeMoonHighest(line, place, day);
   const darkDays = (dark.untilMs - dark.fromMs) / MS_PER_DAY;
@@ -131,7 +94,7 @@ export function computeMoonBestSeen(line: NightLine, place: Place, day: DayNumbe
 }
 
 /** The principal phase within a stretch; there is one at most, phases being more than six days apart. */
-function findPhaseWithin(lunations: Lunations, { fromMs, untilMs }: Stretch): NightSky['phase'] {
+export function findPhaseWithin(lunations: Lunations, { fromMs, untilMs }: Stretch): NightSky['phase'] {
   const lunation = lunations.lunationAt(untilMs - 1);
   for (const name of PHASES) {
     const atMs = lunations.phaseInstant(lunation, name);

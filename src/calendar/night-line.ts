@@ -13,6 +13,7 @@ interface NightBeginning {
 /** The nights of a place in a row, without gap: each ends where that of the next existing date begins. */
 export interface NightLine {
   readonly zone: CivilZone;
+  readonly place: Place;
   /** Where the night of an existing date begins. */
   beginningOf(day: DayNumber): NightBeginning;
   /** The date of the night that holds an instant. */
@@ -80,6 +81,7 @@ export function createNightLine(dayBegins: DayBegins, place: Place): NightLine {
   });
   return {
     zone,
+    place,
     beginningOf,
     dayHolding: (instantMs) => {
       let day = zone.dayAt(instantMs);

@@ -31,7 +31,7 @@ export interface NightRow {
   readonly sunrise: string | null;
   readonly moonrise: string | null;
   readonly moonset: string | null;
-  readonly basis: 'computed';
+  readonly basis: 'computed' | 'observed';
 }
 
 function roundTo(value: number, decimals: number): number {

@@ -30,6 +30,10 @@ export interface NamedNight {
   readonly meaning?: string;
   /** Key of a gesture in the school's gestures file. */
   readonly gesture?: string;
+  /** The principal phase that this night must hold. */
+  readonly anchor?: PhaseName;
+  /** True when the night may be left out or repeated so that names and sky agree. */
+  readonly flexible?: boolean;
 }
 
 /** A group of consecutive nights. */
@@ -47,17 +51,63 @@ export interface NamedMonth {
   readonly meaning?: string;
 }
 
+/**
+ * Classes of an evening crescent that may open a month: A easily seen, B seen under perfect conditions, C found with
+ * optical aid and then seen, D seen with optical aid only (Yallop, NAO Technical Note 69, 1997).
+ */
+export type CrescentVisibility = 'A' | 'B' | 'C' | 'D';
+
+/** What opens a month, and by how many whole nights the first night is moved from there. */
+export interface MonthOpening {
+  /** `first-crescent`: night 1 is the first night after conjunction whose evening crescent reaches `visibility`. */
+  readonly at: 'conjunction' | 'first-crescent' | 'full-moon';
+  readonly offset: number;
+  /** For `first-crescent` only; absent: `B`. */
+  readonly visibility?: CrescentVisibility;
+}
+
+/** A star by its place at the epoch and equinox J2000. */
+export interface Star {
+  readonly name: string;
+  /** 0 (included) to 24 (left out). */
+  readonly rightAscensionHours: number;
+  /** -90 to 90. */
+  readonly declinationDegrees: number;
+}
+
+/** A record that on a date the night was seen to be a given one. */
+export interface Observation {
+  readonly date: CivilDate;
+  /** Name of a night of the calendar. */
+  readonly night: string;
+  /** Who saw it, or how. */
+  readonly by?: string;
+  /** Where it was seen, in words. */
+  readonly place?: string;
+}
+
+/** The months in which an equinox or a solstice falls. */
+export type SeasonMonth = 'march' | 'june' | 'september' | 'december';
+
 /** What the first month of the year is measured against. */
 export type YearMarker =
   | { readonly kind: 'date' /** `MM-DD` */; readonly monthDay: string }
   | { readonly kind: 'solstice'; readonly month: 'june' | 'december' }
-  | { readonly kind: 'equinox'; readonly month: 'march' | 'september' };
+  | { readonly kind: 'equinox'; readonly month: 'march' | 'september' }
+  | {
+      readonly kind: 'rising';
+      readonly star: Star;
+      /** Refracted altitude at which the star counts as risen. */
+      readonly starAltitudeDegrees: number;
+      /** Airless altitude of the Sun's centre before sunrise at which the star is looked for; negative. */
+      readonly sunAltitudeDegrees: number;
+    };
 
 /** The rules of one tradition, as far as the computed calendar needs them. */
 export interface CalendarRules {
   readonly dayBegins: DayBegins;
-  /** Night 1 is the night that holds the instant `at`, moved by `offset` whole nights. */
-  readonly monthBegins: { readonly at: 'conjunction' | 'full-moon'; readonly offset: number };
+  /** Night 1 is the night that holds the instant `at`, or the night of the first crescent, moved by `offset` whole nights. */
+  readonly monthBegins: MonthOpening;
   readonly groups: readonly NightGroup[];
   /** 12 or 13 of them, in order. */
   readonly months: readonly NamedMonth[];
@@ -65,4 +115,8 @@ export interface CalendarRules {
   readonly yearBegins: { readonly phase: PhaseName; readonly onOrAfter: YearMarker };
   /** The thirteenth month of a long year stands after month `after` (1 to 12). Absent: the last month's name is said twice. */
   readonly thirteenthMonth?: NamedMonth & { readonly after: number };
+  /** What was seen; outranks computation from its date on. Those of the school file have taken the place of the calendar's. */
+  readonly observations: readonly Observation[];
+  /** First dates of months as announced, in any order. */
+  readonly announcedMonths: readonly CivilDate[];
 }

@@ -15,8 +15,8 @@ export const WEEK_DAYS: readonly WeekDay[] = [
 ];
 
 /** The first and the last date the computed calendar covers, both included. */
-export const FIRST_DATE: CivilDate = '1900-01-01';
-export const LAST_DATE: CivilDate = '2100-12-31';
+export const FIRST_DATE: CivilDate = '1800-01-01';
+export const LAST_DATE: CivilDate = '2200-12-31';
 
 /** True for a real date written `YYYY-MM-DD`; `2025-02-30` is none. */
 export function isCivilDate(text: string): text is CivilDate {
@@ -31,6 +31,12 @@ export function isCivilDate(text: string): text is CivilDate {
 /** True for a real date written `YYYY-MM-DD` which the computed calendar covers. */
 export function isCoveredDate(text: string): text is CivilDate {
   return isCivilDate(text) && text >= FIRST_DATE && text <= LAST_DATE;
+}
+
+/** The nearest date which the computed calendar covers. */
+export function clampDate(date: CivilDate): CivilDate {
+  if (date < FIRST_DATE) return FIRST_DATE;
+  return date > LAST_DATE ? LAST_DATE : date;
 }
 
 /** True for a day every year has, written `MM-DD`; `02-29` is none. */

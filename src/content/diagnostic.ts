@@ -7,7 +7,7 @@ export type RuleId =
   | 'wrong-value'
   | 'repeated-name'
   | 'unknown-reference'
-  | 'not-yet'
+  | 'observation'
   | 'missing-file'
   | 'front-matter'
   | 'nesting'

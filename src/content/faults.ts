@@ -85,14 +85,6 @@ export function* checkOneOf(document: YamlDocument, pattern: string[], keys: rea
   }
 }
 
-/** Keys and values this version reads but does not compute. */
-export function* checkNotYet(document: YamlDocument, pattern: string[], about: string): Generator<Diagnostic> {
-  for (const { path } of collect(document.value, pattern)) {
-    const message = `${describePath(path)}: ${about}`;
-    yield createFault(document, path, { rule: 'not-yet', message, part: 'key' });
-  }
-}
-
 /** A text must be one of the names that are there. */
 export function* checkReference(
   document: YamlDocument,

@@ -95,10 +95,114 @@ export const LABELS = {
   'clock-on-day': { english: '{time} on {day}', about: 'A time that falls on another date' },
   'moon-up-at-sunset': { english: 'already up at sunset', about: 'When to look' },
   'moon-not-in-the-dark': { english: 'The Moon is not up in the dark hours of this night', about: 'When to look' },
-  'class-time-night': {
-    english: 'Class time is still in {class}: {tonight} begins at {time}.',
-    about: 'Where the day begins at sunset, class lies in the night before',
+  'night-from': {
+    english: 'from {time}',
+    about: 'After a date, when class is over or not yet there: its night begins then',
   },
+  'class-time-night': {
+    english:
+      'Class on {day} at {time} is still in the night before, {class}, which began on {before}. {tonight} begins on {after}.',
+    about:
+      'Where a day does not begin at midnight, class may lie in the night before; {before} and {after} are day and time',
+  },
+  'day-at-time': { english: '{day} at {time}', about: 'A day and a time' },
+  // The evening sky and eclipses. No text may invite anyone to look towards the Sun: tests/directives/sky-words.test.ts
+  'point-north': { english: 'north', about: 'A direction, after "look", "to the" or "in the"' },
+  'point-north-east': { english: 'north-east', about: 'A direction' },
+  'point-east': { english: 'east', about: 'A direction' },
+  'point-south-east': { english: 'south-east', about: 'A direction' },
+  'point-south': { english: 'south', about: 'A direction' },
+  'point-south-west': { english: 'south-west', about: 'A direction' },
+  'point-west': { english: 'west', about: 'A direction' },
+  'point-north-west': { english: 'north-west', about: 'A direction' },
+  'height-low': { english: 'low', about: 'How high the Moon is, before "in the sky"; up to 20 degrees' },
+  'height-middle': { english: 'half-way up', about: 'How high the Moon is, before "in the sky"' },
+  'height-high': { english: 'high', about: 'How high the Moon is, before "in the sky"; from 50 degrees on' },
+  'sky-after-dark': {
+    english: 'Look {point} after {time}: the Moon is already up, {height} in the sky.',
+    about: 'When and where to look, in words for a child; {time} is when the Sun is fully down',
+  },
+  'sky-after-dark-near-sun': {
+    english: 'Wait until {time}, when the Sun is fully down, then look {point}: the Moon is {height} in the sky.',
+    about: 'The same for a crescent',
+  },
+  'sky-at-bedtime': {
+    english: 'At bedtime, {time}, it is in the {point}, {height} in the sky.',
+    about: 'Follows one of the last two',
+  },
+  'sky-goes-down': { english: 'It goes down at {time}.', about: 'Moonset, in words for a child' },
+  'sky-rising': {
+    english: 'The Moon comes up at {time}. At bedtime, {bedtime}, look {point}: it is {height} in the sky.',
+    about: 'When and where to look',
+  },
+  'sky-in-daylight': {
+    english: 'It is still light at bedtime, {time}, but the Moon is up: look {point}, {height} in the sky.',
+    about: 'When and where to look; said only when the Moon is far from the Sun',
+  },
+  'sky-later': {
+    english: 'The Moon is not well up before bedtime, {bedtime}: it comes up at {time}.',
+    about: 'When there is nothing to look for',
+  },
+  'sky-too-light': {
+    english: 'It is light until bedtime: the Moon is not looked for this evening.',
+    about: 'When there is nothing to look for',
+  },
+  'sky-down': {
+    english: 'When it is dark this evening, the Moon is down: it is not looked for.',
+    about: 'When there is nothing to look for',
+  },
+  'sky-school-up': {
+    english: 'In school hours the Moon is up: at {time} it is in the {point}, {height} in the sky.',
+    about: 'The Moon by day; said only when it is far from the Sun',
+  },
+  'sky-school-near-sun': {
+    english: 'In school hours the Moon is too near the Sun: it is not looked for by day.',
+    about: 'The Moon by day',
+  },
+  'sky-school-down': { english: 'In school hours the Moon is not well up.', about: 'The Moon by day' },
+  'care-sun': { english: 'Never look at the Sun or near it.', about: 'Caution' },
+  'care-crescent': { english: 'A crescent is only looked for with the Sun fully down.', about: 'Caution' },
+  'care-night': {
+    english: 'Outside at night, and near water, only with an adult and by local rules.',
+    about: 'Caution',
+  },
+  'care-lunar-eclipse': { english: 'An eclipse of the Moon does not harm the eyes.', about: 'With a lunar eclipse' },
+  'care-solar-eclipse': {
+    english:
+      'An eclipse of the Sun is followed only when an adult leads, with certified solar filters, and by indirect projection: a small hole throws the picture onto a card, and all have their backs to the Sun. Sunglasses and smoked glass are not filters.',
+    about: 'Caution with a solar eclipse',
+  },
+  'eclipses-this-week': { english: 'Eclipse this week', about: 'Heading over the eclipses of a week' },
+  'eclipse-moon-total': {
+    english: 'Eclipse of the Moon, {date}: the shadow of the Earth covers the whole Moon.',
+    about: 'A lunar eclipse',
+  },
+  'eclipse-moon-partial': {
+    english: 'Eclipse of the Moon, {date}: the shadow of the Earth covers part of the Moon, {percent} percent at most.',
+    about: 'A lunar eclipse; {percent} is of the area',
+  },
+  'eclipse-sun-total': {
+    english: 'Eclipse of the Sun, {date}: the Moon covers the whole Sun for a short time.',
+    about: 'A solar eclipse',
+  },
+  'eclipse-sun-annular': {
+    english: 'Eclipse of the Sun, {date}: the Moon covers all of the Sun but a ring.',
+    about: 'A solar eclipse',
+  },
+  'eclipse-sun-partial': {
+    english: 'Eclipse of the Sun, {date}: the Moon covers part of the Sun, {percent} percent at most.',
+    about: 'A solar eclipse; {percent} is of the area',
+  },
+  'eclipse-times': {
+    english: 'Here it lasts from {from} to {until} and is deepest at {time}.',
+    about: 'Follows what kind of eclipse it is; times while Sun or Moon is up',
+  },
+  'eclipse-moon-where': {
+    english: 'The Moon is then in the {point}, {height} in the sky.',
+    about: 'Follows the times of a lunar eclipse',
+  },
+
+  // Directives
   'teacher-note': { english: 'For the teacher', about: 'Heading of a note' },
   handout: { english: 'Handout', about: 'Before the title of a page for learners' },
   questions: { english: { one: '{n} question', other: '{n} questions' }, about: 'How long a quiz is' },
@@ -239,6 +343,11 @@ export const LABELS = {
     english: 'A month begins with the night in which the Moon passes the Sun, the new Moon.',
     about: 'Rule of the calendar',
   },
+  'month-begins-first-crescent': {
+    english:
+      'A month begins with the first night after the new Moon in whose evening the young crescent can be seen here.',
+    about: 'Rule of the calendar',
+  },
   'month-begins-full-moon': {
     english: 'A month begins with the night in which the Moon is full.',
     about: 'Rule of the calendar',
@@ -255,7 +364,6 @@ export const LABELS = {
     english: 'Computed for this place, in local time:',
     about: 'Over a list of phases with date and time',
   },
-  'phase-at': { english: '{phase}: {date}, {time}', about: 'A phase with its date and time' },
   'keeper-first': {
     english: 'Everything here is computed as an aid: the word of the keeper, {keeper}, and local practice come first.',
     about: 'At the foot of pages',
@@ -302,6 +410,180 @@ export const LABELS = {
     about: 'Link to the notes for a relief teacher',
   },
   'print-on-a3': { english: 'Prints on one A3 sheet, or on A4 at 71 percent.', about: 'Over the score' },
+
+  // Why a date has its night
+  'explain-night': {
+    english: 'The night of {date} is {night}: night {n} of {length} in {month}.',
+    about: 'What is explained',
+  },
+  'night-lasts-sunset': {
+    english: 'It begins at sunset, {begins}, and ends at {ends}.',
+    about: 'When a night begins and ends',
+  },
+  'night-lasts-midnight': {
+    english: 'It begins at midnight, {begins}, and ends at {ends}.',
+    about: 'When a night begins and ends',
+  },
+  'night-lasts-sunrise': {
+    english: 'It begins at sunrise, {begins}, and ends at {ends}.',
+    about: 'When a night begins and ends',
+  },
+  'no-sunset-here': {
+    english: 'The Sun does not set here that day, so midnight stands in for sunset.',
+    about: 'After when a night begins, in the far north and south',
+  },
+  'no-sunrise-here': {
+    english: 'The Sun does not rise here that day, so midnight stands in for sunrise.',
+    about: 'After when a night begins, in the far north and south',
+  },
+  'local-and-utc': {
+    english: '{date}, {time} ({utc} UTC)',
+    about: 'An instant in local and in universal time (UTC)',
+  },
+  hours: { english: { one: '{n} hour', other: '{n} hours' }, about: 'A length of time' },
+  'hours-and-minutes': { english: '{hours} {minutes}', about: 'A length of time' },
+  'under-a-minute': { english: 'less than a minute', about: 'A length of time' },
+  'explain-opening-after': {
+    english:
+      'The phase it is counted from, {phase}: {instant}. That is in the night of {date}, {margin} after it began ({boundary}).',
+    about: 'The phase from which the month is counted',
+  },
+  'explain-opening-before': {
+    english:
+      'The phase it is counted from, {phase}: {instant}. That is in the night of {date}, {margin} before it ended ({boundary}).',
+    about: 'The phase from which the month is counted',
+  },
+  'explain-crescent-seen': {
+    english:
+      'Evening of {date}: by the geometry of Sun and Moon the young crescent is of class {class} at {time} (q = {q}). Class {wanted} is enough here, so it counts as seen.',
+    about: 'Whether a young crescent can be seen; the classes go from A, easily seen, to F',
+  },
+  'explain-crescent-unseen': {
+    english:
+      'Evening of {date}: by the geometry of Sun and Moon the young crescent is of class {class} at {time} (q = {q}). Class {wanted} is needed here, so it does not count as seen.',
+    about: 'Whether a young crescent can be seen; the classes go from A, easily seen, to F',
+  },
+  'explain-crescent-none': {
+    english: 'Evening of {date}: the Moon does not stay up after sunset, so no crescent can be seen.',
+    about: 'Whether a young crescent can be seen',
+  },
+  'explain-first-night': {
+    english: 'So the first night of {month} is that of {date}.',
+    about: 'The first night of a month; {month} is its name',
+  },
+  'explain-observed': { english: 'Seen: {night}, in the night of {date}.', about: 'What somebody saw' },
+  'explain-observed-by': {
+    english: 'Seen: {night}, in the night of {date} ({by}).',
+    about: 'What somebody saw; {by} says who, or from where',
+  },
+  'explain-announced': {
+    english: 'It was announced that a month begins with the night of {date}.',
+    about: 'A month beginning made known by the keeper',
+  },
+  'explain-rule-agrees': {
+    english: 'The rule alone gives the same first night.',
+    about: 'After what was seen or announced',
+  },
+  'explain-rule-silent': {
+    english: 'The rule alone gives no first night: no young crescent can be computed here.',
+    about: 'After what was seen or announced',
+  },
+  'explain-rule-moved': {
+    english: 'By the rule alone the first night would be that of {date}; what people see or announce comes first.',
+    about: 'After what was seen or announced',
+  },
+  'explain-marker-date': {
+    english: 'The year is measured from a fixed date, {when}.',
+    about: 'How the year was found',
+  },
+  'explain-marker-solstice-june': {
+    english: 'The year is measured from the June solstice: {when}.',
+    about: 'How the year was found',
+  },
+  'explain-marker-solstice-december': {
+    english: 'The year is measured from the December solstice: {when}.',
+    about: 'How the year was found',
+  },
+  'explain-marker-equinox-march': {
+    english: 'The year is measured from the March equinox: {when}.',
+    about: 'How the year was found',
+  },
+  'explain-marker-equinox-september': {
+    english: 'The year is measured from the September equinox: {when}.',
+    about: 'How the year was found',
+  },
+  'explain-marker-rising': {
+    english:
+      'The year is measured from the first morning on which {star} stands clear of the horizon before dawn: {when}.',
+    about: 'How the year was found; {star} is the name of a star',
+  },
+  'explain-year': {
+    english: 'Its first month is the first in which this phase falls in that night or later: {phase}, {instant}.',
+    about: 'How the year was found; follows what it is measured from',
+  },
+  'explain-month-number': { english: '{month} is month {n} of the year {year}.', about: 'Which month it is' },
+  'explain-extra-month': {
+    english: '{month} is month {n} of the year {year}, the extra month of a long year.',
+    about: 'Which month it is',
+  },
+  'explain-anchor': {
+    english: '{night} belongs to this phase: {phase}, {instant}, in the night of {date}.',
+    about: 'A night that is tied to a phase of the Moon',
+  },
+  'explain-name-counting': {
+    english: 'Names run in order from the first night on, so night {n} is {night}.',
+    about: 'How the night got its name',
+  },
+  'explain-name-anchor': {
+    english: 'Names run in order between the nights that belong to a phase, so night {n} is {night}.',
+    about: 'How the night got its name',
+  },
+  'explain-name-observation': {
+    english: 'Names run in order from what was seen to the end of the month, so night {n} is {night}.',
+    about: 'How the night got its name',
+  },
+  'explain-repeat': {
+    english: 'The name comes a second time: here there are more nights than names.',
+    about: 'How the night got its name',
+  },
+  'explain-phase': {
+    english: 'Within the night of {date}: {phase}, {instant}.',
+    about: 'A phase that falls within the night',
+  },
+  'not-a-close-call': {
+    english: 'This is not a close call: a small difference in the sky would change nothing.',
+    about: 'How sure it is',
+  },
+  'close-opening-phase': {
+    english: 'Close call: the phase that the month is counted from is only {margin} from the boundary of its night.',
+    about: 'How sure it is',
+  },
+  'close-crescent': {
+    english: 'Close call: the crescent on the evening of {date} (q = {q}) is only {margin} from the limit.',
+    about: 'How sure it is; q tells how well a young crescent can be seen',
+  },
+  'close-year-marker': {
+    english: 'Close call: the phase that opens the year falls within a night of what the year is measured from.',
+    about: 'How sure it is',
+  },
+  'close-rising': {
+    english: 'Close call: the star stands only {degrees}° from the height that counts.',
+    about: 'How sure it is',
+  },
+  'close-anchor': {
+    english:
+      'Close call: a name belongs to this phase, {phase}, which is only {margin} from the boundary of its night.',
+    about: 'How sure it is',
+  },
+  'check-by-eye': {
+    english:
+      'Check it by eye in the nights that follow and ask the keeper: what is seen comes before what is computed.',
+    about: 'After a close call',
+  },
+  'look-after-sunset': {
+    english: 'Look for a young crescent only when the Sun is fully down.',
+    about: 'Caution, after a close call',
+  },
 } as const satisfies Readonly<Record<string, LabelEntry>>;
 
 /** The key of any label. */

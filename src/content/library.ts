@@ -8,6 +8,7 @@ import { parseGestureSet } from './parse-gesture-set.ts';
 import { parseLabelFile } from './parse-label-file.ts';
 import { parseQuestionBank } from './parse-question-bank.ts';
 import { completeSchool, parseSchool, type WrittenSchool } from './parse-school.ts';
+import { applySchoolRecords } from './school-records.ts';
 import type { Calendar, GestureSet, QuestionBank, School, SourceFile } from './types.ts';
 import { quote } from './wording.ts';
 
@@ -60,8 +61,9 @@ export function loadLibrary(files: LibraryFiles): { library: Library; diagnostic
     labels: keepValues(labels.byId),
   };
   const found = [calendars, schools, gestures, questions, labels].flatMap(({ diagnostics }) => diagnostics);
+  const records = checkAllRecords(schools.byId, calendars.byId);
   const unknownGestures = checkAllNightGestures(schools.byId, calendars.byId, gestures.byId);
-  return { library, diagnostics: [...found, ...between, ...unknownGestures] };
+  return { library, diagnostics: [...found, ...between, ...records, ...unknownGestures] };
 }
 
 /** Only one school can be meant when none is named. */
@@ -157,6 +159,18 @@ function completeSchools(
     if (value && calendar) complete.set(id, completeSchool(value, calendar));
   }
   return complete;
+}
+
+/** What was seen and announced, at every school; what a calendar's own file says wrongly to several of them is told once. */
+function checkAllRecords(
+  schools: ReadonlyMap<string, Checked<WrittenSchool>>,
+  calendars: ReadonlyMap<string, Checked<Calendar>>,
+): Diagnostic[] {
+  const found = [...schools.values()].flatMap((school) => {
+    const calendar = calendars.get(school.value?.calendar ?? '');
+    return calendar === undefined ? [] : applySchoolRecords(school, calendar).diagnostics;
+  });
+  return [...new Map(found.map((diagnostic) => [JSON.stringify(diagnostic), diagnostic])).values()];
 }
 
 /** Every pair of calendar and gestures that some school uses is checked once. */

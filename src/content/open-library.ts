@@ -9,6 +9,7 @@ import { parseLabelFile } from './parse-label-file.ts';
 import { parseQuestionBank } from './parse-question-bank.ts';
 import { completeSchool, parseSchool } from './parse-school.ts';
 import type { SchoolLookup } from './parse-week.ts';
+import { applySchoolRecords } from './school-records.ts';
 import type { Calendar, GestureSet, QuestionBank, School, SourceFile } from './types.ts';
 
 /** A school with all that its lessons draw on. */
@@ -63,12 +64,19 @@ export function openLibrary(files: LibraryFiles): OpenLibrary {
     diagnostics.push(
       ...(calendarId === undefined ? unknownGestures : mergeIntoWarning(unknownGestures, gestures.value)),
     );
+    // What a school saw is told in the names of its own calendar.
+    const counted =
+      calendarId === undefined || calendarId === written.calendar
+        ? applySchoolRecords(checkedSchool, calendar)
+        : { value: calendar.value, diagnostics: [] };
+    diagnostics.push(...counted.diagnostics);
+    if (counted.value === undefined) return { diagnostics };
     const school = completeSchool(written, calendar.value);
     if (written.language === undefined) diagnostics.push(...checkLabelsOf(calendar, school.language, labelFiles.ids));
     const labelFile = labelFiles.find(findLabelFileId(school.language, labelFiles.ids) ?? '');
     diagnostics.push(...(labelFile?.diagnostics ?? []));
     const labels = createLabels(school.language, labelFile?.value);
-    return { value: { school, calendar: calendar.value, gestures: gestures.value, labels }, diagnostics };
+    return { value: { school, calendar: counted.value, gestures: gestures.value, labels }, diagnostics };
   };
 
   return {

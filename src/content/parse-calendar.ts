@@ -1,29 +1,58 @@
-import type { YearMarker } from '../calendar/rules.ts';
+import type { Star, YearMarker } from '../calendar/rules.ts';
+import { checkAnchors } from './check-anchors.ts';
 import { type Checked, checkDocument } from './check-value.ts';
 import type { Diagnostic } from './diagnostic.ts';
-import { checkNotYet, checkOneOf, checkUnique, collect, collectTexts, createFault } from './faults.ts';
+import { checkOneOf, checkReference, checkUnique, collect, collectTexts, createFault } from './faults.ts';
 import { computeFileId } from './file-id.ts';
+import { findNearMiss } from './near-miss.ts';
 import { calendarSchema, type WrittenCalendar } from './schemas/calendar.ts';
+import { findStar, STAR_NAMES } from './star-catalogue.ts';
 import { findPlaceholders } from './template.ts';
 import type { Calendar, SourceFile } from './types.ts';
-import { describeChoice, quote } from './wording.ts';
-import { parseYamlFile, type YamlDocument } from './yaml-document.ts';
-
-const NOT_YET_OBSERVATIONS =
-  'observations of the sky are not used yet by this version; leave them out and keep them elsewhere.';
+import { describeChoice, describePath, quote } from './wording.ts';
+import { parseYamlFile, type YamlDocument, type YamlPath } from './yaml-document.ts';
 
 /** Parses and checks a calendar file. */
 export function parseCalendar(file: SourceFile): Checked<Calendar> {
   const document = parseYamlFile(file);
-  const checks = [checkNames, checkCounts, checkSentence, checkMarker, checkCalendarNotYet];
+  const checks = [
+    checkNames,
+    checkCounts,
+    checkSentence,
+    checkMarker,
+    checkStar,
+    checkVisibility,
+    checkAnchors,
+    checkRecordLists,
+    checkRecordNames,
+  ];
   return checkDocument(document, calendarSchema, checks, (written) =>
     convertCalendar(written, computeFileId(file.path)),
   );
 }
 
-/** Observations are accepted in calendar and school files and answered alike. */
-export function checkObservations(document: YamlDocument): Iterable<Diagnostic> {
-  return checkNotYet(document, ['observations'], NOT_YET_OBSERVATIONS);
+/** A date may bear one night, and a month be announced once; calendar and school files are checked alike. */
+export function* checkRecordLists(document: YamlDocument): Generator<Diagnostic> {
+  yield* checkUnique(document, 'date', ['announced-months', '*']);
+  const first = new Map<string, { path: YamlPath; night: unknown }>();
+  for (const { path, value } of collect(document.value, ['observations', '*'])) {
+    const [date] = collect(value, ['date']);
+    const [night] = collect(value, ['night']);
+    if (typeof date?.value !== 'string') continue;
+    const before = first.get(date.value);
+    if (before === undefined) {
+      first.set(date.value, { path, night: night?.value });
+      continue;
+    }
+    const what = before.night === night?.value ? 'is there twice' : 'has two nights';
+    const message = `${describePath(path)}: ${quote(date.value)} ${what}, first at ${describePath(before.path)}; keep the one that is right.`;
+    yield createFault(document, path, { rule: 'observation', message, found: date.value, related: before.path });
+  }
+}
+
+function* checkRecordNames(document: YamlDocument): Generator<Diagnostic> {
+  const names = collectTexts(document, ['groups', '*', 'nights', '*', 'name']).map(({ text }) => text);
+  yield* checkReference(document, ['observations', '*', 'night'], 'night', names);
 }
 
 function* checkNames(document: YamlDocument): Generator<Diagnostic> {
@@ -86,70 +115,78 @@ function* checkSentence(document: YamlDocument): Generator<Diagnostic> {
 function* checkMarker(document: YamlDocument): Generator<Diagnostic> {
   const marker = ['year-begins', 'on-or-after'];
   yield* checkOneOf(document, marker, ['date', 'solstice', 'equinox', 'rising']);
-  for (const key of ['star-altitude', 'sun-altitude']) {
+  for (const key of RISING_KEYS) {
     for (const { path } of collect(document.value, [...marker, key])) {
       if ([...collect(document.value, [...marker, 'rising'])].length > 0) continue;
-      const message = `\`${path.join('.')}\`: this belongs to \`rising\`, which is not there; remove it.`;
+      const message = `${describePath(path)}: this belongs to \`rising\`, which is not there; remove it.`;
       yield createFault(document, path, { rule: 'wrong-value', message, part: 'key' });
     }
   }
 }
 
-function* checkCalendarNotYet(document: YamlDocument): Generator<Diagnostic> {
-  yield* checkNotYet(
-    document,
-    ['groups', '*', 'nights', '*', 'anchor'],
-    'tying a night to a phase of the Moon is not computed yet by this version; remove the key, names then run in order.',
-  );
-  yield* checkNotYet(
-    document,
-    ['groups', '*', 'nights', '*', 'flexible'],
-    'leaving out or repeating a night is not computed yet by this version; remove the key, names then run in order.',
-  );
-  yield* checkNotYet(
-    document,
-    ['month-begins', 'visibility'],
-    'the visibility of the first crescent is not computed yet by this version; remove the key.',
-  );
-  yield* checkNotYet(
-    document,
-    ['year-begins', 'on-or-after', 'rising'],
-    `the rising of a star is not computed yet by this version; use ${describeChoice(['date', 'solstice', 'equinox'])} instead.`,
-  );
-  for (const { path, text } of collectTexts(document, ['month-begins', 'at'])) {
-    if (text !== 'first-crescent') continue;
-    const message =
-      '`month-begins.at`: months from the `first-crescent` are not computed yet by this version; use `conjunction` with an `offset` of 1 or 2 instead.';
-    yield createFault(document, path, { rule: 'not-yet', message, found: text });
+/** A star needs its two altitudes, and a place in the sky: its own, or that of the catalogue. */
+function* checkStar(document: YamlDocument): Generator<Diagnostic> {
+  const marker = ['year-begins', 'on-or-after'];
+  for (const { text, path } of collectTexts(document, [...marker, 'rising'])) {
+    const isThere = (key: string) => [...collect(document.value, [...marker, key])].length > 0;
+    const isPlaced = isThere('right-ascension') || isThere('declination');
+    const needed = RISING_KEYS.filter((key) => isPlaced || key.endsWith('-altitude'));
+    for (const key of needed.filter((each) => !isThere(each))) {
+      const message = `${describePath([...marker, key])} is missing; expected a number of ${key === 'right-ascension' ? 'hours' : 'degrees'}; add it.`;
+      yield createFault(document, marker, { rule: 'missing-key', message, part: 'key' });
+    }
+    if (isPlaced || findStar(text) !== undefined) continue;
+    const near = findNearMiss(text, STAR_NAMES);
+    const advice = near === undefined ? '' : `did you mean ${quote(near)}? `;
+    const message = `${describePath(path)}: the star ${quote(text)} is not in the catalogue; ${advice}Expected ${describeChoice(STAR_NAMES)}, or any name with \`right-ascension\` and \`declination\`.`;
+    yield createFault(document, path, { rule: 'unknown-reference', message, found: text });
   }
-  yield* checkObservations(document);
+}
+
+const RISING_KEYS = ['star-altitude', 'sun-altitude', 'right-ascension', 'declination'] as const;
+
+function* checkVisibility(document: YamlDocument): Generator<Diagnostic> {
+  const [at] = collectTexts(document, ['month-begins', 'at']);
+  if (at === undefined || at.text === 'first-crescent') return;
+  for (const { path } of collect(document.value, ['month-begins', 'visibility'])) {
+    const message = `${describePath(path)}: this belongs to \`at: first-crescent\`, which is not there; remove it.`;
+    yield createFault(document, path, { rule: 'wrong-value', message, part: 'key' });
+  }
 }
 
 function convertCalendar(written: WrittenCalendar, id: string): Calendar | undefined {
-  const at = written['month-begins'].at;
   const onOrAfter = convertMarker(written['year-begins']['on-or-after']);
-  if (at === 'first-crescent' || onOrAfter === undefined) return undefined;
-  const { title, language, keeper, sharing, note, months, sentence } = written;
+  if (onOrAfter === undefined) return undefined;
+  const { title, language, keeper, sharing, note, months, sentence, groups } = written;
+  const { at, offset = 0, visibility } = written['month-begins'];
   const thirteenthMonth = written['thirteenth-month'];
   return {
-    ...{ id, title, language, keeper, sharing, months, sentence },
+    ...{ id, title, language, keeper, sharing, months, sentence, groups },
     ...(note !== undefined && { note }),
     ...(thirteenthMonth && { thirteenthMonth }),
     dayBegins: written['day-begins'],
-    monthBegins: { at, offset: written['month-begins'].offset ?? 0 },
+    monthBegins: { at, offset, ...(visibility !== undefined && { visibility }) },
     yearBegins: { phase: written['year-begins'].phase, onOrAfter },
-    groups: written.groups.map((group) => ({ ...group, nights: group.nights.map(convertNight) })),
+    observations: written.observations ?? [],
+    announcedMonths: written['announced-months'] ?? [],
   };
-}
-
-/** Only the keys that are computed: `anchor` and `flexible` are errors as long as they are there. */
-function convertNight(night: WrittenCalendar['groups'][number]['nights'][number]) {
-  const { anchor: _anchor, flexible: _flexible, ...rest } = night;
-  return rest;
 }
 
 function convertMarker(marker: WrittenCalendar['year-begins']['on-or-after']): YearMarker | undefined {
   if (marker.date !== undefined) return { kind: 'date', monthDay: marker.date };
   if (marker.solstice !== undefined) return { kind: 'solstice', month: marker.solstice };
-  return marker.equinox && { kind: 'equinox', month: marker.equinox };
+  if (marker.equinox !== undefined) return { kind: 'equinox', month: marker.equinox };
+  const star = convertStar(marker);
+  const starAltitudeDegrees = marker['star-altitude'];
+  const sunAltitudeDegrees = marker['sun-altitude'];
+  if (star === undefined || starAltitudeDegrees === undefined || sunAltitudeDegrees === undefined) return undefined;
+  return { kind: 'rising', star, starAltitudeDegrees, sunAltitudeDegrees };
+}
+
+/** The star where the file puts it, else where the catalogue does. */
+function convertStar(marker: WrittenCalendar['year-begins']['on-or-after']): Star | undefined {
+  const { rising: name, 'right-ascension': rightAscensionHours, declination: declinationDegrees } = marker;
+  if (name === undefined) return undefined;
+  if (rightAscensionHours === undefined || declinationDegrees === undefined) return findStar(name);
+  return { name, rightAscensionHours, declinationDegrees };
 }

@@ -1,9 +1,9 @@
 import { type Checked, checkDocument } from './check-value.ts';
-import { findTimeZone, isCivilDate } from './civil-date.ts';
+import { findTimeZone, isCivilDate, isClockTime } from './civil-date.ts';
 import type { Diagnostic } from './diagnostic.ts';
 import { checkUnique, collect, createFault } from './faults.ts';
 import { computeFileId } from './file-id.ts';
-import { checkObservations } from './parse-calendar.ts';
+import { checkRecordLists } from './parse-calendar.ts';
 import { schoolSchema, type WrittenSchoolFile } from './schemas/school.ts';
 import type { Calendar, School, SourceFile } from './types.ts';
 import { describePath, quote } from './wording.ts';
@@ -15,7 +15,7 @@ export type WrittenSchool = Omit<School, 'language'> & { readonly language?: str
 /** Parses and checks a school file; whether its calendar and gestures exist is checked by `checkSchoolReferences`. */
 export function parseSchool(file: SourceFile): Checked<WrittenSchool> {
   const document = parseYamlFile(file);
-  const checks = [checkNames, checkTerms, checkObservations];
+  const checks = [checkNames, checkTerms, checkHours, checkRecordLists];
   return checkDocument(document, schoolSchema, checks, (written) => convertSchool(written, computeFileId(file.path)));
 }
 
@@ -27,6 +27,20 @@ export function completeSchool(school: WrittenSchool, calendar: Calendar): Schoo
 function* checkNames(document: YamlDocument): Generator<Diagnostic> {
   yield* checkUnique(document, 'term', ['terms', '*', 'name']);
   yield* checkUnique(document, 'group', ['groups', '*']);
+}
+
+function* checkHours(document: YamlDocument): Generator<Diagnostic> {
+  const [begins] = collect(document.value, ['class-begins']);
+  const [ends] = collect(document.value, ['class-ends']);
+  if (typeof begins?.value !== 'string' || typeof ends?.value !== 'string' || begins.value <= ends.value) return;
+  if (!isClockTime(begins.value) || !isClockTime(ends.value)) return;
+  yield createFault(document, ends.path, {
+    rule: 'wrong-value',
+    message: `${describePath(ends.path)}: found ${quote(ends.value)}, which is before ${quote(begins.value)}; expected the end of the school day.`,
+    found: ends.value,
+    expected: `${begins.value} or later`,
+    related: begins.path,
+  });
 }
 
 function* checkTerms(document: YamlDocument): Generator<Diagnostic> {
@@ -57,7 +71,11 @@ function convertSchool(written: WrittenSchoolFile, id: string): WrittenSchool {
     ...{ id, name, calendar, gestures, terms, groups, home },
     ...(language !== undefined && { language }),
     ...(note !== undefined && { note }),
+    ...(written.observations && { observations: written.observations }),
+    ...(written['announced-months'] && { announcedMonths: written['announced-months'] }),
     classBegins: written['class-begins'],
+    classEnds: written['class-ends'] ?? chooseEnd(written['class-begins']),
+    bedtime: written.bedtime ?? '20:30',
     place: {
       latitudeDegrees: written.latitude,
       longitudeDegrees: written.longitude,
@@ -65,4 +83,9 @@ function convertSchool(written: WrittenSchoolFile, id: string): WrittenSchool {
       timeZone: findTimeZone(written['time-zone']) ?? written['time-zone'],
     },
   };
+}
+
+/** A school that begins in the afternoon or evening and does not say when it ends may go on to the end of the day. */
+function chooseEnd(classBegins: string): string {
+  return classBegins < '15:00' ? '15:00' : '23:59';
 }

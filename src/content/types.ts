@@ -1,4 +1,4 @@
-import type { CalendarRules, Place } from '../calendar/rules.ts';
+import type { CalendarRules, CivilDate, Observation, Place } from '../calendar/rules.ts';
 import type { Diagnostic } from './diagnostic.ts';
 
 /** A text file as read: `path` is what messages show, relative to where the author stands, with forward slashes. */
@@ -45,9 +45,16 @@ export interface School {
   readonly gestures: string;
   /** Local time, `HH:MM`. */
   readonly classBegins: string;
+  /** Local time, `HH:MM`, not before `classBegins`; 15:00 when the file does not say. */
+  readonly classEnds: string;
+  /** Local time, `HH:MM`, until which learners may be up to look at the sky; 20:30 when the file does not say. */
+  readonly bedtime: string;
   readonly terms: readonly Term[];
   /** Names of quiz groups. */
   readonly groups: readonly string[];
+  /** What was seen, and months as announced, when the file has them; they outrank those of the calendar. */
+  readonly observations?: readonly Observation[];
+  readonly announcedMonths?: readonly CivilDate[];
   /** True for the school that a command means when it names none. */
   readonly home: boolean;
   readonly note?: string;

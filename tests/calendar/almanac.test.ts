@@ -33,7 +33,7 @@ const ALMANACS = CASES.map(([, , almanac]) => almanac);
 const ESTUARY_ALMANAC = createAlmanac(sampleRules(), ESTUARY);
 
 const anyDate = fc
-  .integer({ min: parseCivilDate('1900-01-01'), max: parseCivilDate('2100-12-31') })
+  .integer({ min: parseCivilDate('1800-01-01'), max: parseCivilDate('2200-12-31') })
   .map((day) => renderCivilDate(day));
 
 describe('nights', () => {
@@ -146,10 +146,10 @@ describe('a month that crosses the ends', () => {
   });
 
   it('answers for the first and last date', () => {
-    expect(almanac.nightOn('1900-01-01').date).toBe('1900-01-01');
-    expect(almanac.nightOn('2100-12-31').endsMs).toBeGreaterThan(utc('2101-01-01T00:00'));
-    expect(almanac.nightsOfMonth('2100-12-31').length).toBeGreaterThan(28);
-    expect(almanac.nightsOfMonth('1900-01-01').length).toBeGreaterThan(28);
+    expect(almanac.nightOn('1800-01-01').date).toBe('1800-01-01');
+    expect(almanac.nightOn('2200-12-31').endsMs).toBeGreaterThan(utc('2201-01-01T00:00'));
+    expect(almanac.nightsOfMonth('2200-12-31').length).toBeGreaterThan(28);
+    expect(almanac.nightsOfMonth('1800-01-01').length).toBeGreaterThan(28);
   });
 });
 
@@ -173,7 +173,7 @@ describe('what cannot be answered', () => {
   const estuary = createAlmanac(sampleRules(), ESTUARY);
   const apia = createAlmanac(sampleRules(), samplePlace(-13.8, -171.8, 'Pacific/Apia'));
 
-  it.each(['1899-12-31', '2101-01-01', '2025-02-30', 'tomorrow', ''])('is refused: date `%s`', (date) => {
+  it.each(['1799-12-31', '2201-01-01', '2025-02-30', 'tomorrow', ''])('is refused: date `%s`', (date) => {
     expect(() => estuary.nightOn(date)).toThrow(RangeError);
     expect(() => estuary.nightOn(date)).toThrow(`Unexpected date \`${date}\`, expected`);
     expect(() => estuary.nightsOfMonth(date)).toThrow(RangeError);
@@ -189,12 +189,12 @@ describe('what cannot be answered', () => {
   });
 
   it('has a night for an instant a few days beside them, and is refused further off', () => {
-    const first = estuary.nightOn('1900-01-01');
-    const last = estuary.nightOn('2100-12-31');
+    const first = estuary.nightOn('1800-01-01');
+    const last = estuary.nightOn('2200-12-31');
     expect(estuary.nightAt(first.beginsMs)).toBe(first);
-    expect(estuary.nightAt(first.beginsMs - 1)).toMatchObject({ date: '1899-12-31', endsMs: first.beginsMs });
+    expect(estuary.nightAt(first.beginsMs - 1)).toMatchObject({ date: '1799-12-31', endsMs: first.beginsMs });
     expect(estuary.nightAt(last.endsMs - 1)).toBe(last);
-    expect(estuary.nightAt(last.endsMs)).toMatchObject({ date: '2101-01-01', beginsMs: last.endsMs });
+    expect(estuary.nightAt(last.endsMs)).toMatchObject({ date: '2201-01-01', beginsMs: last.endsMs });
     expect(() => estuary.nightAt(first.beginsMs - 4 * MS_PER_DAY)).toThrow('Unexpected instant');
     expect(() => estuary.nightAt(last.endsMs + 4 * MS_PER_DAY)).toThrow('Unexpected instant');
     expect(() => estuary.nightAt(last.endsMs + 400_000 * MS_PER_DAY)).toThrow('Unexpected instant');

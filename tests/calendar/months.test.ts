@@ -31,30 +31,51 @@ describe('month beginnings by conjunction', () => {
   // lunar-javascript 1.7.7 computes the months of the Chinese calendar, whose days begin at midnight of UTC+8. A fixed
   // offset is used, since civil clocks in China kept daylight saving from 1986 to 1991 and the calendar did not.
   const months = new Map<number, number>();
-  for (let year = 1949; year <= 2051; year += 1) {
+  for (let year = 1929; year <= 2097; year += 1) {
     for (const month of LunarYear.fromYear(year).getMonths()) {
       months.set(month.getFirstJulianDay() - 2_440_588, month.getDayCount());
     }
   }
   const wanted = [...months].filter(
-    ([day]) => day >= parseCivilDate('1950-01-01') && day <= parseCivilDate('2050-12-31'),
+    ([day]) => day >= parseCivilDate('1930-01-01') && day <= parseCivilDate('2096-12-31'),
   );
 
-  it('agree with lunar-javascript on the first day and length of every month from 1950 to 2050', () => {
+  it('agree with lunar-javascript on the first day and length of every month from 1930 to 2096', () => {
+    // The Chinese calendar of Node's own Intl is no reference: its lower accuracy puts about a dozen of these two thousand
+    // months a day off (seen with Node 20).
     const almanac = createAlmanac(sampleRules({ dayBegins: 'midnight' }), samplePlace(39.9, 116.4, '+08:00'));
     const differing = wanted.filter(([day, length]) => {
       const { nightOfMonth, month } = almanac.nightOn(renderCivilDate(day));
       return nightOfMonth !== 1 || month.length !== length;
     });
-    expect(wanted.length).toBe(1249);
-    // No month differs: the conjunction closest to that midnight comes two minutes and more after it (2018-11-08), so
-    // that the 40 s told of at findPhase do no harm.
+    expect(wanted.length).toBe(2065);
     expect(differing.map(([day]) => renderCivilDate(day))).toEqual([]);
   });
 
+  it('come within two minutes of that midnight at these conjunctions only', () => {
+    const lunations = createLunations();
+    const near: string[] = [];
+    for (let lunation = lunations.firstFrom('new-moon', utc('1930-01-01T00:00')); ; lunation += 1) {
+      const atMs = lunations.phaseInstant(lunation, 'new-moon');
+      if (atMs > utc('2096-12-31T00:00')) break;
+      const localDays = (atMs + 8 * 3_600_000) / MS_PER_DAY;
+      const minutes = (localDays - Math.round(localDays)) * 1440;
+      if (Math.abs(minutes) < 2) near.push(`${renderCivilDate(Math.round(localDays))} ${minutes.toFixed(1)}`);
+    }
+    // The second figure is minutes after midnight. The engine comes 40 s late (see findPhase): the first of these is a
+    // close call that no almanac can be sure of today, since it hangs on how the Earth will turn.
+    expect(near).toEqual(['2057-09-29 0.7', '2089-09-05 -1.9']);
+  });
+
+  // Clocks were changed so often in the 1940s that this is told from 1950 to 2050 only.
+  const isInQuietTimes = ([day]: readonly [number, number]) =>
+    day >= parseCivilDate('1950-01-01') && day <= parseCivilDate('2050-12-31');
+
   it('differ in Asia/Shanghai only where daylight saving carries the conjunction over midnight', () => {
     const almanac = createAlmanac(sampleRules({ dayBegins: 'midnight' }), samplePlace(39.9, 116.4, 'Asia/Shanghai'));
-    const differing = wanted.filter(([day]) => almanac.nightOn(renderCivilDate(day)).nightOfMonth !== 1);
+    const differing = wanted
+      .filter(isInQuietTimes)
+      .filter(([day]) => almanac.nightOn(renderCivilDate(day)).nightOfMonth !== 1);
     // Conjunction at 23:14 of UTC+8 on 27 May 1987, when clocks showed 00:14 of the 28th.
     expect(differing.map(([day]) => renderCivilDate(day))).toEqual(['1987-05-27']);
   });
@@ -95,7 +116,7 @@ describe('years', () => {
     expect(months.nightOn('2026-06-13').month).toMatchObject({ year: 2025 });
   });
 
-  const markers: [string, YearMarker][] = [
+  const markers: [string, Exclude<YearMarker, { kind: 'rising' }>][] = [
     ['a date', { kind: 'date', monthDay: '06-18' }],
     ['29 February', { kind: 'date', monthDay: '02-29' }],
     ['New Year', { kind: 'date', monthDay: '01-01' }],

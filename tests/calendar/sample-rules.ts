@@ -33,6 +33,8 @@ export function sampleRules(changes: Partial<CalendarRules> = {}): CalendarRules
     ],
     months,
     yearBegins: { phase: 'full-moon', onOrAfter: { kind: 'solstice', month: 'june' } },
+    observations: [],
+    announcedMonths: [],
     ...changes,
   };
 }

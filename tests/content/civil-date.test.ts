@@ -33,8 +33,8 @@ describe('isCivilDate', () => {
 });
 
 describe('small tests of text', () => {
-  it('covers 1900 to 2100', () => {
-    expect(['1899-12-31', '1900-01-01', '2100-12-31', '2101-01-01'].map(isCoveredDate)).toEqual([
+  it('covers 1800 to 2200', () => {
+    expect(['1799-12-31', '1800-01-01', '2200-12-31', '2201-01-01'].map(isCoveredDate)).toEqual([
       false,
       true,
       true,

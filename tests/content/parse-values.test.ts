@@ -79,11 +79,32 @@ describe('checked values', () => {
       calendar: 'demo',
       gestures: 'demo',
       classBegins: '09:00',
+      classEnds: '15:00',
+      bedtime: '20:30',
       terms: [],
       groups: ['Heron'],
       home: false,
     });
     expect(completeSchool({ ...value, language: 'fr' }, calendar).language).toBe('fr');
+  });
+
+  it('of a school’s hours: its own, or until three, and to the end of the day for one that begins later', () => {
+    const read = (hours: string) => {
+      const { value, diagnostics } = parseSchool({
+        path: 'content/schools/demo.yaml',
+        text: SCHOOL.replace('class-begins: 09:00\n', hours),
+      });
+      return value ? [value.classBegins, value.classEnds, value.bedtime] : diagnostics.map(({ message }) => message);
+    };
+    expect(read('class-begins: "08:30"\nclass-ends: "16:15"\nbedtime: "21:00"\n')).toEqual(['08:30', '16:15', '21:00']);
+    expect(read('class-begins: "18:00"\n')).toEqual(['18:00', '23:59', '20:30']);
+    expect(read('class-begins: "09:00"\nclass-ends: "09:00"\n')).toEqual(['09:00', '09:00', '20:30']);
+    expect(read('class-begins: "09:00"\nclass-ends: "08:00"\n')).toEqual([
+      '`class-ends`: found `08:00`, which is before `09:00`; expected the end of the school day.',
+    ]);
+    expect(read('class-begins: "09:00"\nbedtime: "08:30"\n')).toEqual([
+      '`bedtime`: found `08:30`, expected a time of day from `16:00` to `23:59`, such as `20:30`.',
+    ]);
   });
 
   it('of gestures: the move is to hold when none is named', () => {

@@ -50,6 +50,8 @@ function fakeCalendar(names: readonly string[], dayBegins: DayBegins): Calendar 
     groups: [{ name: 'All', nights: names.map((name) => ({ name })) }],
     months: Array.from({ length: 12 }, (_, place) => ({ name: `Month ${place + 1}` })),
     yearBegins: { phase: 'new-moon', onOrAfter: { kind: 'solstice', month: 'june' } },
+    observations: [],
+    announcedMonths: [],
   };
 }
 
@@ -116,6 +118,7 @@ function fakeAlmanac(rules: CalendarRules, run: readonly RunNight[], records: re
       const { month } = nightOn(date);
       return records.filter((record) => record.month === month);
     },
+    explain: hidden,
     skyOf: hidden,
     moonBestSeen: hidden,
     moonHighest: hidden,

@@ -5,10 +5,22 @@ import { choice, date, keyed, language, list, number, spoken, text, textWhere, w
 /** The four principal phases as files name them. */
 export const PHASES = ['new-moon', 'first-quarter', 'full-moon', 'last-quarter'] as const;
 
-/** A record of what was seen; accepted in calendar and school files and not yet computed. */
-export const observations = z.exactOptional(
-  list(keyed({ date: date(), night: text('the name of a night'), by: z.exactOptional(text()) }), 'observations', 0),
-);
+/** What was seen, and months as announced: in calendar and school files alike. */
+export const records = {
+  observations: z.exactOptional(
+    list(
+      keyed({
+        date: date(),
+        night: text('the name of a night'),
+        by: z.exactOptional(text()),
+        place: z.exactOptional(text()),
+      }),
+      'observations',
+      0,
+    ),
+  ),
+  'announced-months': z.exactOptional(list(date(), 'first dates of months', 0)),
+};
 
 // `..` joins the first and the last name of a stretch of nights in lessons.
 const nightName = textWhere(
@@ -37,7 +49,7 @@ export const calendarSchema = keyed({
   'month-begins': keyed({
     at: choice(['conjunction', 'first-crescent', 'full-moon']),
     offset: z.exactOptional(wholeNumber(-3, 3)),
-    visibility: z.exactOptional(choice(['A', 'B', 'C', 'D', 'E', 'F'])),
+    visibility: z.exactOptional(choice(['A', 'B', 'C', 'D'])),
   }),
   groups: list(keyed({ name: text('a name'), ...spoken, nights: list(night, 'nights') }), 'groups'),
   months: list(keyed({ name: text('a name'), ...spoken }), 'months'),
@@ -48,13 +60,15 @@ export const calendarSchema = keyed({
       solstice: z.exactOptional(choice(['june', 'december'])),
       equinox: z.exactOptional(choice(['march', 'september'])),
       rising: z.exactOptional(text('the name of a star')),
+      'right-ascension': z.exactOptional(number(0, 24, 'hours')),
+      declination: z.exactOptional(number(-90, 90, 'degrees, south negative')),
       'star-altitude': z.exactOptional(number(-2, 45, 'degrees')),
       'sun-altitude': z.exactOptional(number(-30, 0, 'degrees')),
     }),
   }),
   'thirteenth-month': z.exactOptional(keyed({ after: wholeNumber(1, 12), name: text('a name'), ...spoken })),
   sentence: text('a sentence with `{night}` in it'),
-  observations,
+  ...records,
 });
 
 /** A calendar file as written, after the schema. */

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
-import { findTimeZone } from '../civil-date.ts';
-import { observations } from './calendar.ts';
+import { findTimeZone, isClockTime } from '../civil-date.ts';
+import { records } from './calendar.ts';
 import { clockTime, date, keyed, language, list, number, text, textWhere, yesOrNo } from './parts.ts';
 
 const timeZone = textWhere(
@@ -21,9 +21,13 @@ export const schoolSchema = keyed({
   calendar: text('the name of a calendar file'),
   gestures: text('the name of a gestures file'),
   'class-begins': clockTime(),
+  'class-ends': z.exactOptional(clockTime()),
+  bedtime: z.exactOptional(
+    textWhere((time) => isClockTime(time) && time >= '16:00', 'a time of day from `16:00` to `23:59`, such as `20:30`'),
+  ),
   terms: z.exactOptional(list(keyed({ name: text('a name'), from: date(), to: date() }), 'terms', 0)),
   groups: list(text('the name of a group'), 'groups'),
-  observations,
+  ...records,
 });
 
 /** A school file as written, after the schema. */

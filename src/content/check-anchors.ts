@@ -1,0 +1,67 @@
+import type { PhaseName } from '../calendar/rules.ts';
+import type { Diagnostic } from './diagnostic.ts';
+import { collect, createFault } from './faults.ts';
+import { PHASES } from './schemas/calendar.ts';
+import { describePath, quote } from './wording.ts';
+import type { YamlDocument } from './yaml-document.ts';
+
+/** Nights from a phase to the next one, as a rule. */
+const QUARTER_NIGHTS = 29.53 / 4;
+
+/** The phase, counted in quarters from the new Moon, that the first night of a month has on the average. */
+const OPENING_QUARTER: ReadonlyMap<unknown, number> = new Map([
+  ['conjunction', 0],
+  ['first-crescent', 2 / QUARTER_NIGHTS],
+  ['full-moon', 2],
+]);
+
+/** Nights that a name may stand from where its phase falls on the average: true phases stray by two. */
+const MOST_NIGHTS_OFF = 4;
+
+/**
+ * Checks that no phase is tied to two names, and warns of a name that stands so far from where its phase falls in the
+ * month that names would have to be left out or repeated by the handful.
+ */
+export function* checkAnchors(document: YamlDocument): Generator<Diagnostic> {
+  const [at] = collect(document.value, ['month-begins', 'at']);
+  const [offset] = collect(document.value, ['month-begins', 'offset']);
+  const opening = OPENING_QUARTER.get(at?.value);
+  const nights = [...collect(document.value, ['groups', '*', 'nights', '*'])];
+  const first = new Map<PhaseName, (string | number)[]>();
+  for (const [index, night] of nights.entries()) {
+    const [anchor] = collect(night.value, ['anchor']);
+    const phase = PHASES.find((each) => each === anchor?.value);
+    if (phase === undefined) continue;
+    const path = [...night.path, 'anchor'];
+    const related = first.get(phase);
+    if (related === undefined) first.set(phase, path);
+    else {
+      const message = `${describePath(path)}: ${quote(phase)} is tied to two nights, first at ${describePath(related)}; keep one of them.`;
+      yield createFault(document, path, { rule: 'wrong-value', message, found: phase, related });
+    }
+    if (opening === undefined) continue;
+    const moved = typeof offset?.value === 'number' ? offset.value : 0;
+    const expected = Math.floor(countQuarters(opening, phase) * QUARTER_NIGHTS) + 1 - moved;
+    if (countNightsApart(index + 1, expected, nights.length) <= MOST_NIGHTS_OFF) continue;
+    const message = `${describePath(path)}: ${quote(phase)} falls about night ${expected} of the month, this is name ${index + 1} of ${nights.length}; tie it to a name nearby.`;
+    yield createFault(document, path, {
+      rule: 'wrong-value',
+      severity: 'warning',
+      message,
+      found: `${index + 1}`,
+      expected: `${expected}`,
+    });
+  }
+}
+
+/** Quarters of a lunation from the opening of the month to a phase, 0 to 4. */
+function countQuarters(opening: number, phase: PhaseName): number {
+  const quarters = PHASES.indexOf(phase) - opening;
+  return quarters < 0 ? quarters + 4 : quarters;
+}
+
+/** The last names of a list lie next to the first ones. */
+function countNightsApart(a: number, b: number, count: number): number {
+  const apart = Math.abs(a - b);
+  return Math.min(apart, Math.abs(count - apart));
+}
