@@ -4,7 +4,8 @@ export const HELP = {
 
   lessontide build WEEK…    make the pack of a week, in output/
   lessontide check [WEEK…]  look for mistakes, write nothing
-  lessontide nights         say which night each date is
+  lessontide nights         say which night each date is, and why
+  lessontide observe …      add what was seen to the school's file
 
 A week is a folder below lessons/ with a week.yaml in it; its name will do:
 
@@ -49,19 +50,39 @@ a line: file, line, column, what was found, what was expected, what to do.
   --json          print the findings as JSON
   --quiet         print mistakes only`,
 
-  nights: `lessontide nights says which night each date is at a school.
+  nights: `lessontide nights says which night each date is at a school, and why.
 
   lessontide nights --from 2026-07-01 --to 2026-07-31
-  lessontide nights --from 2026-07-29 --school ormevire
-  lessontide nights --from 2026-07-01 --to 2026-07-31 --json
+  lessontide nights --year 2026 --month "Frost Month"
+  lessontide nights --year 2026 --ics > nights.ics
+  lessontide nights --explain 2026-07-29
 
-Dates are of the school's own clocks, from 1900-01-01 to 2100-12-31; --to alone
-left out means the one date. A night carries the date on which it begins.
+Dates are of the school's own clocks, from 1800-01-01 to 2200-12-31; --to alone
+left out means the one date. A night carries the date on which it begins. Years
+and months are the calendar's own; a month is a name or a number.
 
   --from DATE     the first date, YYYY-MM-DD
   --to DATE       the last date
+  --year YEAR     all months of a year of the calendar
+  --month MONTH   only this month of it
+  --explain DATE  tell how a date comes to its night, and how close the call was
   --content DIR   where schools/, calendars/, gestures/ … are (content)
   --school ID     which school (left out: the one with home: true)
   --calendar ID   another calendar than the school's file names
-  --json          a row a date, for other programs`,
+  --json          a row a date, for other programs
+  --csv           the same for a spreadsheet (RFC 4180, UTF-8)
+  --ics           an event a night, for calendar programs (RFC 5545)`,
+
+  observe: `lessontide observe adds a night that was seen to the school's file.
+
+  lessontide observe 2026-07-15 "Hidden Moon" --by "seen from the jetty"
+
+What is seen comes before what is computed: a first night moves the beginning of
+its month, any other counts the names anew from there to the month's end. The
+command says which nights change. Comments and layout of the file stay; to take
+an observation back, take its line out.
+
+  --by TEXT       who saw it, or from where; pack pages say so
+  --content DIR   where schools/, calendars/, gestures/ … are (content)
+  --school ID     which school (left out: the one with home: true)`,
 } as const;

@@ -1,129 +1,113 @@
-import type { Almanac } from '../calendar/almanac-types.ts';
-import { type NightRow, renderNightRow } from '../calendar/night-row.ts';
-import { isCoveredDate } from '../content/civil-date.ts';
+import type { Almanac, NightRecord } from '../calendar/almanac-types.ts';
+import { NIGHT_CSV_HEADER, renderNightCsv } from '../calendar/night-csv.ts';
+import { renderNightRow } from '../calendar/night-row.ts';
+import type { CivilDate } from '../calendar/rules.ts';
 import type { OpenedSchool } from '../content/open-library.ts';
-import type { WeekSetting } from '../lesson/resolve-week.ts';
+import { renderNightsIcs } from '../pack/night-ics.ts';
+import { sayExplanation } from '../pack/say-explanation.ts';
+import { renderPlain, type Sentence } from '../pack/voice.ts';
 import type { Arguments } from './arguments.ts';
+import { chooseNights, type DateRange, requireRanges } from './choose-nights.ts';
+import { chooseSchool, openChosenSchool } from './choose-school.ts';
 import { openSetting } from './open-weeks.ts';
-import { tellDiagnostics } from './tell-diagnostics.ts';
+import { printNightTable } from './print-night-table.ts';
 import type { Terminal } from './terminal.ts';
 import { UsageError } from './usage-error.ts';
 
-/** Prints which night each date is, as a table for people or as JSON. @returns The exit status. */
+/** The forms in which nights are printed, besides the table. */
+const FORMS = ['json', 'csv', 'ics'] as const;
+
+type Form = 'table' | (typeof FORMS)[number];
+
+/** Prints which night each date is, or why a date has its night. @returns The exit status. */
 export async function nights(given: Arguments, terminal: Terminal): Promise<number> {
   const { names, options } = given;
   if (names.length > 0)
     throw new UsageError(
-      `\`nights\` takes options only; found \`${names.join(' ')}\`; write \`--from DATE --to DATE\``,
+      `\`nights\` takes options only; found \`${names.join(' ')}\`; write \`--from DATE --to DATE\`, and quotes around names`,
     );
-  const from = requireDate('from', options.from);
-  const to = options.to === undefined ? from : requireDate('to', options.to);
-  if (to < from)
-    throw new UsageError(`\`--to ${to}\` is before \`--from ${from}\`; expected the same date or a later one`);
+  const choice = chooseNights(given);
+  const form = chooseForm(options);
   const setting = openSetting(given);
-  const opened = openSchool(setting, terminal);
+  const id = chooseSchool('nights', setting.library, setting.schoolId);
+  const opened = openChosenSchool(setting.library, id, setting.calendarId, terminal);
   if (opened === undefined) return 1;
   const almanac = setting.almanacFor(opened);
-  if (options.json === true) printJson(almanac, from, to, terminal);
-  else await printTable(opened, almanac, from, to, terminal);
+  if (choice.kind === 'explain') return printExplanation(opened, almanac, choice.date, terminal);
+  const ranges = choice.kind === 'range' ? [choice.range] : requireRanges(almanac, choice.year, choice.month);
+  await print(form, opened, almanac, listNights(almanac, ranges), terminal);
   return 0;
 }
 
-function requireDate(option: 'from' | 'to', text: string | undefined): string {
-  if (text === undefined)
-    throw new UsageError('`nights` needs a date; write `--from YYYY-MM-DD`, and `--to YYYY-MM-DD` for more than one');
-  if (!isCoveredDate(text)) {
-    throw new UsageError(
-      `\`--${option} ${text}\` is not a date of the calendar; expected a real date from 1900-01-01 to 2100-12-31, as YYYY-MM-DD`,
-    );
-  }
-  return text;
+function chooseForm(options: Arguments['options']): Form {
+  const [form = 'table', second] = FORMS.filter((name) => options[name] === true);
+  if (second !== undefined)
+    throw new UsageError(`\`--${form}\` and \`--${second}\` are two forms of the same nights; keep one of them`);
+  if (form !== 'table' && options.explain !== undefined)
+    throw new UsageError(`\`--explain\` answers in words and takes no \`--${form}\`; leave one of them out`);
+  return form;
 }
 
-function openSchool({ library, schoolId, calendarId }: WeekSetting, terminal: Terminal): OpenedSchool | undefined {
-  const homes = library.findHomeSchools();
-  const id = schoolId ?? (homes.length === 1 ? homes[0] : undefined);
-  if (id === undefined) {
-    const ids = library.schools.ids.join(', ') || 'none: there are no files';
-    throw new UsageError(
-      `\`nights\` needs a school; write \`--school ID\` with one of ${ids}, or \`home: true\` in one school file`,
-    );
-  }
-  const opened = library.openSchool(id, calendarId);
-  tellDiagnostics(opened?.diagnostics ?? [], terminal);
-  return opened?.value;
+/** Night by night, so that a hundred years need no more memory than one. */
+function* listNights(almanac: Almanac, ranges: readonly DateRange[]): Generator<NightRecord> {
+  for (const { from, to } of ranges) yield* almanac.nights(from, to);
 }
 
-/** Row by row, so that a hundred years need no more memory than one. */
-function printJson(almanac: Almanac, from: string, to: string, terminal: Terminal): void {
+async function print(
+  form: Form,
+  opened: OpenedSchool,
+  almanac: Almanac,
+  records: Iterable<NightRecord>,
+  terminal: Terminal,
+): Promise<void> {
+  if (form === 'table') await printNightTable(opened, almanac, records, terminal);
+  else if (form === 'json') printJson(almanac, records, terminal);
+  else if (form === 'csv') printCsv(almanac, records, terminal);
+  // The terminal ends what it prints with LF; both formats end their lines with CR LF.
+  else for (const lines of renderNightsIcs({ ...opened, almanac }, records)) terminal.print(`${lines}\r`);
+}
+
+function printJson(almanac: Almanac, records: Iterable<NightRecord>, terminal: Terminal): void {
   let before = '[';
-  for (const record of almanac.nights(from, to)) {
+  for (const record of records) {
     terminal.print(`${before}${JSON.stringify(renderNightRow(almanac, record))}`);
     before = ',';
   }
   terminal.print(before === '[' ? '[]' : ']');
 }
 
-const HEADINGS: readonly string[] = ['date', 'night', 'name', 'group', 'begins', 'Moon up', 'Moon down', 'lit'];
+function printCsv(almanac: Almanac, records: Iterable<NightRecord>, terminal: Terminal): void {
+  terminal.print(`${NIGHT_CSV_HEADER}\r`);
+  for (const record of records) terminal.print(`${renderNightCsv(renderNightRow(almanac, record))}\r`);
+}
 
-async function printTable(
-  { school, calendar }: OpenedSchool,
+/** In the words of the school's language, as the pack's pages say it. */
+function printExplanation(
+  { calendar, school, labels }: OpenedSchool,
   almanac: Almanac,
-  from: string,
-  to: string,
+  date: CivilDate,
   terminal: Terminal,
-): Promise<void> {
-  // Its tables of Unicode take 20 ms to make ready, which no other command needs.
-  const { default: measureWidth } = await import('string-width');
-  terminal.print(`${calendar.title}, ${school.name} (${almanac.place.timeZone})`);
+): number {
+  const { timeZone } = almanac.place;
+  // A place that has moved over the date line has left out a date.
+  const [record] = almanac.nights(date, date);
+  if (record === undefined) {
+    throw new UsageError(`\`--explain ${date}\` is a date that ${timeZone} left out; take the day before or after`);
+  }
+  const said = sayExplanation(almanac.explain(date), labels, timeZone);
+  const list = (sentences: readonly Sentence[]) => {
+    for (const sentence of sentences) terminal.print(`- ${renderPlain(sentence)}`);
+  };
+  terminal.print(`${calendar.title}, ${school.name} (${timeZone})`);
   if (calendar.note !== undefined) terminal.print(terminal.emphasise(calendar.note, 'dim', 'print'));
-  let month: NightRow[] = [];
-  for (const record of almanac.nights(from, to)) {
-    const row = renderNightRow(almanac, record);
-    if (month[0] !== undefined && month[0].month.firstDate !== row.month.firstDate) {
-      printMonth(month, measureWidth, terminal);
-      month = [];
-    }
-    month.push(row);
+  terminal.print(`\n${terminal.emphasise(said.night.map(renderPlain).join(' '), 'bold', 'print')}`);
+  terminal.print(`\n${labels.text('how-we-know')}`);
+  list(said.steps);
+  terminal.print('');
+  for (const sentence of said.closeness) {
+    const words = renderPlain(sentence);
+    terminal.print(said.closeCall ? terminal.emphasise(words, 'yellow', 'print') : words);
   }
-  if (month.length > 0) printMonth(month, measureWidth, terminal);
-}
-
-/** @param measureWidth Cells of a terminal that a text takes: letters with marks take one, wide ones two. */
-function printMonth(rows: readonly NightRow[], measureWidth: (text: string) => number, terminal: Terminal): void {
-  const [first] = rows;
-  if (first === undefined) return;
-  const { name, number, year, length, intercalary } = first.month;
-  const lines = [HEADINGS, ...rows.map(listCells)];
-  const widths = HEADINGS.map((_, column) => Math.max(...lines.map((cells) => measureWidth(cells[column] ?? ''))));
-  const place = `month ${number} of ${year}${intercalary ? ', the thirteenth' : ''}, ${length} nights`;
-  terminal.print(`\n${terminal.emphasise(name, 'bold', 'print')} (${place})`);
-  for (const [index, cells] of lines.entries()) {
-    const line = cells
-      .map((cell, column) => cell + ' '.repeat((widths[column] ?? 0) - measureWidth(cell)))
-      .join('  ')
-      .trimEnd();
-    terminal.print(index === 0 ? terminal.emphasise(line, 'dim', 'print') : line);
-  }
-}
-
-function listCells(row: NightRow): string[] {
-  const { date, night, nightOfMonth, illuminatedFraction, phase } = row;
-  return [
-    date,
-    String(nightOfMonth).padStart(5),
-    night.repeat ? `${night.name} (again)` : night.name,
-    night.group,
-    readClock(row.begins, date),
-    readClock(row.moonrise, date),
-    readClock(row.moonset, date),
-    `${Math.round(illuminatedFraction * 100)}%`.padStart(4) +
-      (phase === null ? '' : `  ${phase.name.replace('-', ' ')} ${readClock(phase.at, date)}`),
-  ];
-}
-
-/** `17:25`, with `+1` on the date after the night's own; a dash for a time that does not come. */
-function readClock(local: string | null, date: string): string {
-  if (local === null) return '-';
-  return `${local.slice(11, 16)}${local.startsWith(date) ? '' : ' +1'}`;
+  terminal.print(labels.text('keeper-first', { keeper: calendar.keeper }));
+  return 0;
 }

@@ -33,7 +33,8 @@ export function openSetting({ options }: Arguments): WeekSetting {
   };
 }
 
-function requireKnown(kind: 'school' | 'calendar', id: string | undefined, known: readonly string[]): void {
+/** @throws UsageError for the id of a school or calendar that is not there. */
+export function requireKnown(kind: 'school' | 'calendar', id: string | undefined, known: readonly string[]): void {
   if (id === undefined || known.includes(id)) return;
   const near = findNearMiss(id, known);
   const advice = near === undefined ? '' : `; did you mean \`${near}\`?`;

@@ -1,3 +1,4 @@
+import { NoNightError } from '../calendar/no-night-error.ts';
 import { findNearMiss } from '../content/near-miss.ts';
 import { findFileError } from '../node/file-error.ts';
 import { type Arguments, type OptionName, parseArguments } from './arguments.ts';
@@ -5,6 +6,7 @@ import { build } from './build.ts';
 import { check } from './check.ts';
 import { HELP } from './help.ts';
 import { nights } from './nights.ts';
+import { observe } from './observe.ts';
 import type { Terminal } from './terminal.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -19,7 +21,11 @@ interface Command {
 const COMMANDS = {
   build: { run: build, options: ['content', 'out', 'school', 'calendar', 'replace', 'json', 'quiet', 'help'] },
   check: { run: check, options: ['content', 'school', 'calendar', 'json', 'quiet', 'help'] },
-  nights: { run: nights, options: ['from', 'to', 'content', 'school', 'calendar', 'json', 'help'] },
+  nights: {
+    run: nights,
+    options: ['from', 'to', 'month', 'year', 'explain', 'content', 'school', 'calendar', 'json', 'csv', 'ics', 'help'],
+  },
+  observe: { run: observe, options: ['by', 'content', 'school', 'help'] },
 } as const satisfies Record<string, Command>;
 
 /**
@@ -34,7 +40,7 @@ export async function runCommand(words: readonly string[], terminal: Terminal): 
       terminal.tell(`lessontide: ${error.message}`);
       return 2;
     }
-    const refused = findFileError(error);
+    const refused = error instanceof NoNightError ? error : findFileError(error);
     if (refused !== undefined) {
       terminal.tell(`lessontide: ${refused.message}`);
       return 1;

@@ -27,7 +27,15 @@ export interface NightCard {
   /** The moment that the drawing shows. */
   readonly drawnFor: NightClock;
   /** The night that class time lies in, when it is another than the date's own. */
-  readonly atClassTime?: NightRecord;
+  readonly atClassTime?: ClassNight;
+}
+
+/** A class that lies in another night than its date's own. */
+interface ClassNight {
+  readonly record: NightRecord;
+  readonly begins: NightClock;
+  /** Local time `HH:MM` of the class. */
+  readonly classBegins: string;
 }
 
 /** A time on the wall clock, and the date it belongs to. */
@@ -59,7 +67,9 @@ export function computeNightCard(
     upAtSunset: record.beginsWith === 'sunset' && riseMs !== undefined && riseMs < record.beginsMs,
     begins: readClock(record.beginsMs, timeZone),
     drawnFor: readClock(moon.atMs, timeZone),
-    ...(classNight.date === record.date ? {} : { atClassTime: classNight }),
+    ...(classNight.date === record.date
+      ? {}
+      : { atClassTime: { record: classNight, begins: readClock(classNight.beginsMs, timeZone), classBegins } }),
   };
 }
 
@@ -101,7 +111,7 @@ export function renderNightCard(card: NightCard, view: ViewContext): ElementCont
         renderMoon(card.moon, { radius: MOON_RADIUS_PX, title: sayMoon(card.moon, view.labels) }),
       ]),
       h('div.tonight-words', [
-        h('p.tonight-date', view.labels.date(record.date, 'day')),
+        h('p.tonight-date', sayDate(card, view.labels)),
         h('p.tonight-name', [renderName(record.night.name, view.namesLanguage)]),
         h('p.tonight-place', renderNightPlace(record, view)),
         h('p.tonight-sentence', [h('q', [renderName(card.sentence, view.namesLanguage)])]),
@@ -109,7 +119,7 @@ export function renderNightCard(card: NightCard, view: ViewContext): ElementCont
         h('p.tonight-sky', renderMoonTimes(card, view.labels)),
         h(
           'p.tonight-drawn',
-          view.labels.text('moon-drawn-for', { time: sayClock(card.drawnFor, record, view.labels) }),
+          view.labels.text('moon-drawn-for', { time: sayClock(card.drawnFor, record.date, view.labels) }),
         ),
         ...(card.atClassTime === undefined
           ? []
@@ -133,15 +143,15 @@ export function renderNightPlace(record: NightRecord, { labels, namesLanguage }:
   return parts.flatMap((part, index) => (index === 0 ? part : [{ type: 'text', value: ' · ' }, ...part]));
 }
 
-/** A time of day, with its day where that is not the night's own. */
-function sayClock({ clock, date }: NightClock, record: NightRecord, labels: Labels): string {
+/** A time, with its day when it is another than `date`. */
+function sayClock({ clock, date: day }: NightClock, date: CivilDate, labels: Labels): string {
   const time = labels.clock(clock);
-  return date === record.date ? time : labels.text('clock-on-day', { time, day: labels.date(date, 'short') });
+  return day === date ? time : labels.text('clock-on-day', { time, day: labels.date(day, 'short') });
 }
 
 /** When the Moon rises and sets, in a line. */
 export function renderMoonTimes(card: NightCard, labels: Labels): ElementContent[] {
-  const say = (at: NightClock) => sayClock(at, card.record, labels);
+  const say = (time: NightClock) => sayClock(time, card.record.date, labels);
   const upAllNight = card.moon.up && card.rises === null && card.sets === null;
   const parts = [
     ...(card.rises === null ? [] : [labels.text('moon-rises', { time: say(card.rises) })]),
@@ -157,10 +167,24 @@ function renderMeaning({ night }: NightRecord): ElementContent[] {
   return night.meaning === undefined ? [] : [h('p.tonight-meaning', night.meaning)];
 }
 
-function renderClassTime(card: NightCard, classNight: NightRecord, view: ViewContext): ElementContent[] {
-  return fillLabel(view.labels, 'class-time-night', {
-    class: [h('strong', [renderName(classNight.night.name, view.namesLanguage)])],
-    tonight: [h('strong', [renderName(card.record.night.name, view.namesLanguage)])],
-    time: sayClock(card.begins, card.record, view.labels),
+/** The date; when class lies in the night before, also the time from which the card's night is. */
+function sayDate({ record, atClassTime, begins }: NightCard, labels: Labels): string {
+  const date = labels.date(record.date, 'day');
+  if (atClassTime === undefined) return date;
+  return `${date} · ${labels.text('night-from', { time: sayClock(begins, record.date, labels) })}`;
+}
+
+/** Both nights, each with the day and time it begins, so that neither can be taken for the other. */
+function renderClassTime(card: NightCard, classNight: ClassNight, view: ViewContext): ElementContent[] {
+  const { labels, namesLanguage } = view;
+  const sayWhen = ({ date, clock }: NightClock) =>
+    labels.text('day-at-time', { day: labels.date(date, 'day'), time: labels.clock(clock) });
+  return fillLabel(labels, 'class-time-night', {
+    day: labels.date(card.record.date, 'day'),
+    time: labels.clock(classNight.classBegins),
+    class: [h('strong', [renderName(classNight.record.night.name, namesLanguage)])],
+    before: sayWhen(classNight.begins),
+    tonight: [h('strong', [renderName(card.record.night.name, namesLanguage)])],
+    after: sayWhen(card.begins),
   });
 }

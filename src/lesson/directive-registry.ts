@@ -7,6 +7,7 @@ import { month } from '../directives/month.ts';
 import { night } from '../directives/night.ts';
 import { question } from '../directives/question.ts';
 import { sentence } from '../directives/sentence.ts';
+import { sky } from '../directives/sky.ts';
 import { step } from '../directives/step.ts';
 import { teacher } from '../directives/teacher.ts';
 import { tonight } from '../directives/tonight.ts';
@@ -14,6 +15,7 @@ import { tonight } from '../directives/tonight.ts';
 /** Every directive an author can write, in the order of the authors' reference. */
 export const DIRECTIVES: readonly Directive[] = [
   tonight,
+  sky,
   night,
   month,
   sentence,

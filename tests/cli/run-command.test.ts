@@ -447,13 +447,13 @@ describe('help', () => {
     expect(printed.join('\n')).toContain('lessontide build round-moon');
   });
 
-  it.each(['build', 'check', 'nights'])('%s explains itself', async (name) => {
+  it.each(['build', 'check', 'nights', 'observe'])('%s explains itself', async (name) => {
     expect((await run(name, '--help')).printed).toEqual((await run('help', name)).printed);
     expect((await run(name, '--help')).printed[0]).toMatch(new RegExp(`^lessontide ${name}`));
   });
 
   it('fits a terminal of 80 columns', async () => {
-    for (const name of ['', 'build', 'check', 'nights']) {
+    for (const name of ['', 'build', 'check', 'nights', 'observe']) {
       const { printed } = await run('help', name);
       expect(
         Math.max(

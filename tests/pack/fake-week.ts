@@ -1,12 +1,13 @@
 import type { ElementContent } from 'hast';
 import { h } from 'hastscript';
-import type { Almanac, MoonView, NightRecord, RunNight } from '../../src/calendar/almanac-types.ts';
+import type { Almanac, MoonView, NightRecord, NightSky, RunNight } from '../../src/calendar/almanac-types.ts';
 import { dayNumberOf, MS_PER_DAY, parseCivilDate, renderCivilDate } from '../../src/calendar/day-number.ts';
 import type { CivilDate, PhaseName } from '../../src/calendar/rules.ts';
 import { createLabels } from '../../src/content/labels.ts';
 import type { Calendar, GestureSet, School, WeekDay, WeekPlan } from '../../src/content/types.ts';
 import type { ResolvedLesson, ResolvedWeek } from '../../src/lesson/model.ts';
 import type { KeyPaper, LearnerPaper, QuizSheet } from '../../src/quiz/model.ts';
+import { explainRecord } from './sample-explanation.ts';
 
 /** What a test may set of a fake week; the rest has defaults. */
 export interface FakeWeekOptions {
@@ -49,6 +50,8 @@ const DEFAULT_CALENDAR: Calendar = {
   ],
   months: [{ name: 'Mois du gel' }, { name: 'Mois du vent' }],
   yearBegins: { phase: 'new-moon', onOrAfter: { kind: 'solstice', month: 'june' } },
+  observations: [],
+  announcedMonths: [],
 };
 
 const DEFAULT_SCHOOL: School = {
@@ -59,6 +62,8 @@ const DEFAULT_SCHOOL: School = {
   calendar: 'fake',
   gestures: 'fake',
   classBegins: '09:00',
+  classEnds: '15:00',
+  bedtime: '20:30',
   terms: [],
   groups: ['Heron', 'Kelp'],
   home: true,
@@ -180,17 +185,22 @@ function buildFakeAlmanac(calendar: Calendar, school: School): Almanac {
       const first = parseCivilDate(nightOn(date).month.firstDate);
       return range(first, first + MONTH_LENGTH - 1);
     },
-    skyOf: (record) => ({
-      moonAgeDays: record.nightOfMonth - 0.5,
-      illuminatedFraction: 0.5,
-      phase: findPhase(record),
-      sunsetMs: record.beginsMs,
-      sunriseMs: record.beginsMs + MS_PER_DAY / 2,
-      moonriseMs: record.beginsMs + 3_600_000,
-      moonsetMs: null,
-    }),
+    explain: (date) => explainRecord({ rules: calendar, nightOn, skyOf: buildSky }, nightOn(date)),
+    skyOf: buildSky,
     moonBestSeen: (record) => viewMoon(record, true),
     moonHighest: (record) => viewMoon(record, true),
+  };
+}
+
+function buildSky(record: NightRecord): NightSky {
+  return {
+    moonAgeDays: record.nightOfMonth - 0.5,
+    illuminatedFraction: 0.5,
+    phase: findPhase(record),
+    sunsetMs: record.beginsMs,
+    sunriseMs: record.beginsMs + MS_PER_DAY / 2,
+    moonriseMs: record.beginsMs + 3_600_000,
+    moonsetMs: null,
   };
 }
 

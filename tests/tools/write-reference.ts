@@ -12,7 +12,7 @@ const RULES: Readonly<Record<RuleId, string>> = {
   'wrong-value': 'A line holds something else than it may.',
   'repeated-name': 'Two things have the same name.',
   'unknown-reference': 'A name stands for nothing: no such school, calendar, gesture or question.',
-  'not-yet': 'The kit knows what is meant and cannot do it yet.',
+  observation: 'What was seen or announced cannot be, or contradicts something else that was.',
   'missing-file': 'A picture, or the lesson of a day, is not there.',
   'front-matter': 'A lesson does not begin with its lines between dashes.',
   nesting: 'Quotations, lists, blocks or emphasis stand in one another too deep.',

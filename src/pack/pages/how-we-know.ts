@@ -1,23 +1,26 @@
-import type { Element, ElementContent } from 'hast';
+import type { ElementContent } from 'hast';
 import { h } from 'hastscript';
-import { requireCivilZone } from '../../calendar/civil.ts';
-import { parseCivilDate, renderCivilDate } from '../../calendar/day-number.ts';
-import type { CivilDate, InstantMs, PhaseName } from '../../calendar/rules.ts';
 import { fillLabel } from '../../content/fill-label.ts';
 import { renderName } from '../../content/render-name.ts';
 import type { ResolvedLesson, ResolvedWeek } from '../../lesson/model.ts';
+import { sayExplanation } from '../say-explanation.ts';
+import type { Sentence } from '../voice.ts';
 
-/** The rule of the calendar in sentences, the instants behind the lesson's night, and whose word comes first. */
+/** The calendar, why the lesson's date has its night, how close the call was, and whose word comes first. */
 export function renderHowWeKnow(week: ResolvedWeek, lesson: ResolvedLesson): ElementContent[] {
-  const { labels } = week;
+  const { labels, almanac, calendar } = week;
+  const said = sayExplanation(almanac.explain(lesson.tonight.date), labels, almanac.place.timeZone);
+  const render = (sentence: Sentence) => renderSentence(sentence, calendar.language);
   return [
     h('h2', labels.text('how-we-know')),
-    h('p', [
-      ...renderCalendarTitle(week),
-      text(` ${labels.text(`day-begins-${week.calendar.dayBegins}`)} `),
-      text(describeMonthRule(week)),
-    ]),
-    ...renderInstants(week, lesson),
+    h('p', [...renderCalendarTitle(week), text(` ${labels.text(`day-begins-${calendar.dayBegins}`)}`)]),
+    h('p', joinSentences(said.night.map(render))),
+    h('p', labels.text('computed-for-here')),
+    h(
+      'ul',
+      said.steps.map((sentence) => h('li', render(sentence))),
+    ),
+    h('p', said.closeCall ? { className: ['close-call'] } : {}, joinSentences(said.closeness.map(render))),
     h('p', renderKeeperLine(week)),
   ];
 }
@@ -39,35 +42,12 @@ function renderCalendarTitle({ calendar, labels }: ResolvedWeek): ElementContent
   return calendar.note === undefined ? named : [...named, text(` ${calendar.note}`)];
 }
 
-function describeMonthRule({ calendar, labels }: ResolvedWeek): string {
-  const { at, offset } = calendar.monthBegins;
-  const rule = labels.text(`month-begins-${at}`);
-  if (offset === 0) return rule;
-  return `${rule} ${labels.count(offset > 0 ? 'nights-later' : 'nights-earlier', Math.abs(offset))}`;
+function renderSentence(sentence: Sentence, namesLanguage: string): ElementContent[] {
+  return sentence.map((part) => (typeof part === 'string' ? text(part) : renderName(part.name, namesLanguage)));
 }
 
-/** The instant that began the month and the principal phase within the lesson's night, if one is. */
-function renderInstants(week: ResolvedWeek, lesson: ResolvedLesson): Element[] {
-  const { almanac, calendar, labels } = week;
-  const { month, date } = lesson.tonight;
-  const beginning = renderCivilDate(parseCivilDate(month.firstDate) - calendar.monthBegins.offset);
-  const instants = new Map<InstantMs, PhaseName>();
-  for (const night of [beginning, date]) {
-    const phase = findPhase(week, night);
-    if (phase !== null) instants.set(phase.atMs, phase.name);
-  }
-  if (instants.size === 0) return [];
-  const zone = requireCivilZone(almanac.place.timeZone);
-  const items = Array.from(instants, ([atMs, name]) => {
-    const local = zone.renderLocal(atMs);
-    const when = { date: labels.date(local.slice(0, 10), 'day'), time: labels.clock(local.slice(11, 16)) };
-    return h('li', labels.text('phase-at', { phase: labels.text(`phase-${name}`), ...when }));
-  });
-  return [h('p', labels.text('computed-for-here')), h('ul', items)];
-}
-
-function findPhase({ almanac }: ResolvedWeek, date: CivilDate): { name: PhaseName; atMs: InstantMs } | null {
-  return almanac.skyOf(almanac.nightOn(date)).phase;
+function joinSentences(sentences: readonly ElementContent[][]): ElementContent[] {
+  return sentences.flatMap((sentence, index) => (index === 0 ? sentence : [text(' '), ...sentence]));
 }
 
 function text(value: string): ElementContent {

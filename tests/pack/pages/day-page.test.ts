@@ -43,9 +43,24 @@ describe('renderDayPage', () => {
     expect(foot).toContain('Made up for tests.');
   });
 
+  it('marks a close call, in words and not by its looks alone', () => {
+    const week = buildFakeWeek();
+    const { almanac } = week;
+    const closeCalls = [{ what: 'opening-phase', marginMinutes: 40 }] as const;
+    const explain = (date: string) => ({ ...almanac.explain(date), closeCall: true, closeCalls });
+    const page = renderPages({ ...week, almanac: { ...almanac, explain } }).get('monday.html');
+    if (page === undefined) throw new Error('No page for Monday.');
+    const [marked, ...others] = findAll(page, '.close-call').map(readText);
+    expect(others).toEqual([]);
+    expect(marked).toMatch(/^Close call: .* only 40 minutes from the boundary of its night\. Check it by eye/);
+    expect(findAll(renderMonday(), '.close-call')).toEqual([]);
+  });
+
   it('gives the phase within the night as well', () => {
     const page = renderPages(buildFakeWeek()).get('wednesday.html');
-    expect(readText(page ?? { type: 'root', children: [] })).toContain('full Moon: Wednesday 29 July, 9:25 pm');
+    expect(readText(page ?? { type: 'root', children: [] })).toContain(
+      'Within the night of Wednesday 29 July: full Moon, Wednesday 29 July, 9:25 pm',
+    );
   });
 
   it.each([

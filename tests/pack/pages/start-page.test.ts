@@ -21,6 +21,18 @@ describe('renderStartPage', () => {
     ]);
   });
 
+  it('announces the eclipses of its week, with the cautions, and nothing when there are none', () => {
+    expect(findAll(renderStart(), '.week-eclipses')).toEqual([]);
+    const [notice] = findAll(renderStart({ plan: { begins: '2026-03-02' } }), '.week-eclipses');
+    const text = notice === undefined ? '' : readText(notice);
+    expect(text).toContain('Eclipse of the Moon, Wednesday 4 March');
+    expect(text).toContain('An eclipse of the Moon does not harm the eyes.');
+    const [solar] = findAll(renderStart({ plan: { begins: '2028-07-17' } }), '.week-eclipses');
+    expect(solar === undefined ? '' : readText(solar)).toMatch(
+      /Eclipse of the Sun, Saturday 22 July.*Never look at the Sun or near it\..*certified solar filters/,
+    );
+  });
+
   it('puts two lessons of a day on one sheet and says when each begins', () => {
     const page = renderStart({
       lessons: [{ head: { day: 'monday' } }, { head: { day: 'monday', begins: '13:30' }, slug: 'monday-2' }],

@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+import { createAlmanac } from '../../src/calendar/almanac.ts';
+import type { DayBegins, Place } from '../../src/calendar/rules.ts';
+import { createLabels } from '../../src/content/labels.ts';
+import type { Calendar } from '../../src/content/types.ts';
+import { computeNightCard, renderNightCard } from '../../src/directives/night-card.ts';
+import { stringifyHast } from '../../src/lesson/stringify-hast.ts';
+import { ESTUARY, samplePlace, sampleRules } from '../calendar/sample-rules.ts';
+import { listTextsOf } from './find-answers.ts';
+
+function renderCard(dayBegins: DayBegins, classBegins: string, date = '2026-07-29', place: Place = ESTUARY) {
+  const rules = sampleRules({ dayBegins });
+  const calendar: Calendar = {
+    ...rules,
+    id: 'demo',
+    title: 'Demo',
+    language: 'en',
+    keeper: 'A keeper',
+    sharing: 'open',
+    sentence: 'Tonight is {night}.',
+  };
+  const card = computeNightCard(createAlmanac(rules, place), calendar, date, classBegins);
+  const html = stringifyHast(renderNightCard(card, { labels: createLabels('en'), namesLanguage: 'en' }));
+  const read = (name: string) => listTextsOf(html, 'p', name).map((text) => text.replace(/\s+([,.])/g, '$1'));
+  return { date: read('tonight-date'), class: read('tonight-class'), name: read('tonight-name') };
+}
+
+describe('a card for a night that class time has not reached', () => {
+  it('shows both nights, each with the day and time it begins', () => {
+    expect(renderCard('sunset', '09:00')).toEqual({
+      date: ['Wednesday 29 July · from 5:25 pm'],
+      name: ['Round Moon'],
+      class: [
+        'Class on Wednesday 29 July at 9:00 am is still in the night before, Night 15, which began on Tuesday 28 July at 5:24 pm. Round Moon begins on Wednesday 29 July at 5:25 pm.',
+      ],
+    });
+  });
+
+  it('does so for a class in the afternoon, and before sunrise where the day begins at sunrise', () => {
+    expect(renderCard('sunset', '13:30').class[0]).toMatch(/^Class on Wednesday 29 July at 1:30 pm is still in/);
+    const early = renderCard('sunrise', '07:00');
+    expect(early.date).toEqual(['Wednesday 29 July · from 7:34 am']);
+    expect(early.class[0]).toMatch(
+      /^Class on Wednesday 29 July at 7:00 am is still in the night before, .* which began on Tuesday 28 July at 7:35 am\. .* begins on Wednesday 29 July at 7:34 am\.$/,
+    );
+  });
+
+  it('names the day of a beginning after midnight', () => {
+    // The Sun sets after midnight in the north of Norway in mid-May.
+    const card = renderCard('sunset', '09:00', '2026-05-16', samplePlace(69.6, 18.9, 'Europe/Oslo'));
+    expect(card.date[0]).toMatch(/^Saturday 16 May · from \d+:\d\d (?:pm|am on Sun 17 May)$/);
+    expect(card.class[0]).toMatch(
+      /begins on Sunday 17 May at 12:\d\d am\.$|begins on Saturday 16 May at 11:\d\d pm\.$/,
+    );
+  });
+});
+
+describe('a card for the night that class time is in', () => {
+  it('says nothing of class time', () => {
+    for (const [dayBegins, classBegins] of [
+      ['midnight', '09:00'],
+      ['midnight', '00:00'],
+      ['sunrise', '09:00'],
+      ['sunset', '19:00'],
+    ] as const) {
+      expect(renderCard(dayBegins, classBegins)).toMatchObject({ date: ['Wednesday 29 July'], class: [] });
+    }
+  });
+});

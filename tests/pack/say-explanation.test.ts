@@ -1,0 +1,224 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import type { CrescentReport } from '../../src/calendar/explanation.ts';
+import { createLabels } from '../../src/content/labels.ts';
+import { parseLabelFile } from '../../src/content/parse-label-file.ts';
+import { sayExplanation } from '../../src/pack/say-explanation.ts';
+import { renderPlain, type Sentence } from '../../src/pack/voice.ts';
+import { buildFakeWeek } from './fake-week.ts';
+import { type ExplanationChanges, explainRecord } from './sample-explanation.ts';
+
+const { almanac } = buildFakeWeek();
+const plain = (sentences: readonly Sentence[]) => sentences.map(renderPlain);
+
+function say(changes: ExplanationChanges = {}, date = '2026-07-29', labels = createLabels('en')) {
+  const explanation = explainRecord(almanac, almanac.nightOn(date), changes);
+  const said = sayExplanation(explanation, labels, 'Pacific/Auckland');
+  return { night: plain(said.night), steps: plain(said.steps), closeness: plain(said.closeness), said };
+}
+
+/** An evening's crescent; the numbers are made up. */
+function crescent(changes: Partial<CrescentReport>): CrescentReport {
+  return {
+    date: '2026-07-15',
+    sunsetMs: Date.UTC(2026, 6, 15, 5, 13),
+    moonsetMs: Date.UTC(2026, 6, 15, 6, 0),
+    bestMs: Date.UTC(2026, 6, 15, 5, 34),
+    arcvDegrees: 8,
+    arclDegrees: 9,
+    widthArcminutes: 0.2,
+    q: 0.0199,
+    class: 'B',
+    seen: true,
+    ...changes,
+  };
+}
+
+describe('sayExplanation', () => {
+  it('tells the chain from the sky to the name, in local and in universal time', () => {
+    const { night, steps, closeness } = say();
+    expect(night).toEqual([
+      'The night of Wednesday 29 July 2026 is Eau claire 6: night 16 of 29 in Mois du gel.',
+      'It begins at sunset, 5:25 pm, and ends at 5:25 pm on Thursday 30 July.',
+    ]);
+    expect(steps).toEqual([
+      'A month begins with the night in which the Moon passes the Sun, the new Moon.',
+      'The phase it is counted from, new Moon: Tuesday 14 July, 9:25 pm (9:25 am UTC). That is in the night of Tuesday 14 July, 4 hours after it began (5:25 pm).',
+      'So the first night of Mois du gel is that of Tuesday 14 July.',
+      'The year is measured from the June solstice: Sunday 21 June, 8:24 pm (8:24 am UTC).',
+      'Its first month is the first in which this phase falls in that night or later: new Moon, Tuesday 14 July, 9:25 pm (9:25 am UTC).',
+      'Mois du gel is month 1 of the year 2026.',
+      'Names run in order from the first night on, so night 16 is Eau claire 6.',
+      'Within the night of Wednesday 29 July: full Moon, Wednesday 29 July, 9:25 pm (9:25 am UTC).',
+    ]);
+    expect(closeness).toEqual(['This is not a close call: a small difference in the sky would change nothing.']);
+  });
+
+  it('keeps names apart from the words around them', () => {
+    const { said } = say();
+    expect(said.night[0]?.filter((part) => typeof part !== 'string')).toEqual([
+      { name: 'Eau claire 6' },
+      { name: 'Mois du gel' },
+    ]);
+  });
+
+  it('gives universal time its date where that is another one, and a date its year likewise', () => {
+    const { steps } = say({
+      month: { openingPhase: { name: 'new-moon', atMs: Date.UTC(2025, 11, 31, 22, 5) }, openingMarginMinutes: 65.9 },
+    });
+    expect(steps[1]).toContain('new Moon: Thursday 1 January, 11:05 am (10:05 pm on Wednesday 31 December UTC)');
+    expect(steps[1]).toContain('1 hour 5 minutes');
+    expect(say({ year: { markerAtMs: Date.UTC(2025, 11, 20) } }).steps[3]).toContain(
+      'Saturday 20 December 2025, 1:00 pm',
+    );
+  });
+
+  it('says on which side of its night the opening phase lies, and how far', () => {
+    const openingBoundaryMs = Date.UTC(2026, 6, 15, 5, 25);
+    const month = { openingPhase: { name: 'new-moon', atMs: openingBoundaryMs - 40_000 } as const, openingBoundaryMs };
+    const { steps } = say({ month: { ...month, openingMarginMinutes: 40 / 60 } });
+    expect(steps[1]).toContain('less than a minute before it ended (5:25 pm on Wednesday 15 July).');
+  });
+
+  it('tells every evening on which a crescent was looked for', () => {
+    const opening = { at: 'first-crescent', offset: 1, visibility: 'B' } as const;
+    const crescents = [
+      crescent({ date: '2026-07-14', q: null, bestMs: null, class: 'none', seen: false }),
+      crescent({ date: '2026-07-15', q: -0.2, class: 'D', seen: false }),
+      crescent({ date: '2026-07-16', bestMs: Date.UTC(2026, 6, 16, 5, 40) }),
+    ];
+    const { steps } = say({ month: { opening, crescents, visibility: 'B' } });
+    expect(steps[0]).toMatch(/young crescent can be seen here\. Its first night is 1 night later\.$/);
+    expect(steps.slice(2, 5)).toEqual([
+      'Evening of Tuesday 14 July: the Moon does not stay up after sunset, so no crescent can be seen.',
+      'Evening of Wednesday 15 July: by the geometry of Sun and Moon the young crescent is of class D at 5:34 pm (q = -0.200). Class B is needed here, so it does not count as seen.',
+      'Evening of Thursday 16 July: by the geometry of Sun and Moon the young crescent is of class B at 5:40 pm (q = 0.020). Class B is enough here, so it counts as seen.',
+    ]);
+  });
+
+  it('says what was seen, by whom, and what the rule alone would give', () => {
+    const observation = { date: '2026-07-15', night: 'Eau noire 1', by: 'seen from the jetty', place: 'the bay' };
+    const basis = { kind: 'observation', observation } as const;
+    const moved = say({ month: { basis, computedFirstDate: '2026-07-14', firstDate: '2026-07-15' } });
+    expect(moved.steps.slice(2, 5)).toEqual([
+      'Seen: Eau noire 1, in the night of Wednesday 15 July (seen from the jetty; the bay).',
+      'By the rule alone the first night would be that of Tuesday 14 July; what people see or announce comes first.',
+      'So the first night of Mois du gel is that of Wednesday 15 July.',
+    ]);
+    expect(say({ month: { basis, computedFirstDate: null } }).steps[3]).toBe(
+      'The rule alone gives no first night: no young crescent can be computed here.',
+    );
+    const nobody = { kind: 'observation', observation: { date: '2026-07-14', night: 'Eau noire 1' } } as const;
+    expect(say({ month: { basis: nobody } }).steps.slice(2, 4)).toEqual([
+      'Seen: Eau noire 1, in the night of Tuesday 14 July.',
+      'The rule alone gives the same first night.',
+    ]);
+  });
+
+  it('says that a month was announced', () => {
+    const basis = { kind: 'announced', date: '2026-07-13' } as const;
+    expect(say({ month: { basis } }).steps[2]).toBe(
+      'It was announced that a month begins with the night of Monday 13 July.',
+    );
+  });
+
+  it('tells an observation once, be it of the month or of the night', () => {
+    const observation = { date: '2026-07-14', night: 'Eau noire 1', by: 'Aunt' };
+    const name = { by: 'observation', observation } as const;
+    const seen = (changes: ExplanationChanges) => say(changes).steps.filter((step) => step.startsWith('Seen:'));
+    expect(seen({ name })).toHaveLength(1);
+    expect(seen({ name, month: { basis: { kind: 'observation', observation } } })).toHaveLength(1);
+    expect(say({ name }).steps).toContain(
+      'Names run in order from what was seen to the end of the month, so night 16 is Eau claire 6.',
+    );
+  });
+
+  it('names the anchors that decided', () => {
+    const anchor = {
+      ...{ night: 'Eau claire 6', phase: 'full-moon' as const, date: '2026-07-29' },
+      ...{ atMs: almanac.skyOf(almanac.nightOn('2026-07-29')).phase?.atMs ?? 0, marginMinutes: 240 },
+    } as const;
+    const { steps } = say({ repeat: true, name: { by: 'anchor', anchors: [anchor] } });
+    // Nor is its phase told again as one that falls within the night.
+    expect(steps.slice(6)).toEqual([
+      'Eau claire 6 belongs to this phase: full Moon, Wednesday 29 July, 9:25 pm (9:25 am UTC), in the night of Wednesday 29 July.',
+      'Names run in order between the nights that belong to a phase, so night 16 is Eau claire 6.',
+      'The name comes a second time: here there are more nights than names.',
+    ]);
+  });
+
+  it('does not tell the phase that opened the month twice', () => {
+    expect(say({}, '2026-07-14').steps.filter((step) => step.startsWith('Within'))).toEqual([]);
+  });
+
+  it('says what stands in where the Sun does not set', () => {
+    expect(say({ beginsWith: 'midnight' }).night.slice(1)).toEqual([
+      'It begins at midnight, 5:25 pm, and ends at 5:25 pm on Thursday 30 July.',
+      'The Sun does not set here that day, so midnight stands in for sunset.',
+    ]);
+    expect(say({ beginsWith: 'midnight', dayBegins: 'midnight' }).night).toHaveLength(2);
+  });
+
+  it.each([
+    [{ kind: 'date', monthDay: '06-18' }, 'The year is measured from a fixed date, Sunday 21 June.'],
+    [{ kind: 'equinox', month: 'march' }, 'The year is measured from the March equinox: Sunday 21 June'],
+    [
+      {
+        kind: 'rising',
+        star: { name: 'Vega', rightAscensionHours: 18.6, declinationDegrees: 38.8 },
+        starAltitudeDegrees: 5,
+        sunAltitudeDegrees: -14,
+      },
+      'The year is measured from the first morning on which Vega stands clear of the horizon before dawn: Sunday 21 June',
+    ],
+  ] as const)('says what the year is measured from: %j', (marker, words) => {
+    const year = marker.kind === 'date' ? { marker, markerAtMs: null } : { marker };
+    expect(say({ year }).steps[3]).toContain(words);
+  });
+
+  it('says that a month is the extra one', () => {
+    expect(say({ month: { intercalary: true, number: 13 } }).steps[5]).toBe(
+      'Mois du gel is month 13 of the year 2026, the extra month of a long year.',
+    );
+  });
+
+  it('flags close calls, says why, and sends nobody out before the Sun is down', () => {
+    const { closeness, said } = say({
+      closeCall: true,
+      closeCalls: [
+        { what: 'opening-phase', marginMinutes: 40.7 },
+        { what: 'crescent', date: '2026-07-15', q: 0.0199, marginQ: -0.0339 },
+        { what: 'year-marker', marginNights: 1 },
+        { what: 'rising', marginDegrees: 0.34 },
+        { what: 'anchor', phase: 'full-moon', marginMinutes: 1.2 },
+      ],
+    });
+    expect(said.closeCall).toBe(true);
+    expect(closeness).toEqual([
+      'Close call: the phase that the month is counted from is only 40 minutes from the boundary of its night.',
+      'Close call: the crescent on the evening of Wednesday 15 July (q = 0.020) is only 0.034 from the limit.',
+      'Close call: the phase that opens the year falls within a night of what the year is measured from.',
+      'Close call: the star stands only 0.3° from the height that counts.',
+      'Close call: a name belongs to this phase, full Moon, which is only 1 minute from the boundary of its night.',
+      'Check it by eye in the nights that follow and ask the keeper: what is seen comes before what is computed.',
+      'Look for a young crescent only when the Sun is fully down.',
+    ]);
+  });
+
+  it('sends nobody to look for a crescent in a month that begins with the full Moon', () => {
+    const opening = { at: 'full-moon', offset: 0 } as const;
+    const closeCalls = [{ what: 'opening-phase', marginMinutes: 2 }] as const;
+    expect(say({ month: { opening }, closeCall: true, closeCalls }).closeness).toHaveLength(2);
+  });
+
+  it('speaks French', () => {
+    const file = parseLabelFile({ path: 'fr.yaml', text: readFileSync('content/labels/fr.yaml', 'utf8') }).value;
+    if (file === undefined) throw new Error('No French labels.');
+    const { night, steps } = say({}, '2026-07-29', createLabels('fr', file));
+    const spaced = [...night, ...steps].map((sentence) => sentence.replaceAll('\u00A0', ' '));
+    expect(spaced[0]).toBe('La nuit du mercredi 29 juillet 2026 est Eau claire 6 : nuit 16 sur 29, Mois du gel.');
+    expect(spaced[3]).toBe(
+      'La phase d’où l’on compte, nouvelle Lune : mardi 14 juillet, 21 h 25 (9 h 25 UTC). Elle tombe dans la nuit du mardi 14 juillet, 4 heures après son début (17 h 25).',
+    );
+  });
+});
