@@ -2,6 +2,7 @@ import type { Almanac, NightRecord } from '../calendar/almanac-types.ts';
 import { NIGHT_CSV_HEADER, renderNightCsv } from '../calendar/night-csv.ts';
 import { renderNightRow } from '../calendar/night-row.ts';
 import type { CivilDate } from '../calendar/rules.ts';
+import { addDays } from '../content/civil-date.ts';
 import type { OpenedSchool } from '../content/open-library.ts';
 import { renderNightsIcs } from '../pack/night-ics.ts';
 import { sayExplanation } from '../pack/say-explanation.ts';
@@ -35,7 +36,10 @@ export async function nights(given: Arguments, terminal: Terminal): Promise<numb
   const almanac = setting.almanacFor(opened);
   if (choice.kind === 'explain') return printExplanation(opened, almanac, choice.date, terminal);
   const ranges = choice.kind === 'range' ? [choice.range] : requireRanges(almanac, choice.year, choice.month);
-  await print(form, opened, almanac, listNights(almanac, ranges), terminal);
+  const leftOut: CivilDate[] = [];
+  await print(form, opened, almanac, listNights(almanac, ranges, leftOut), terminal);
+  // A table without these dates would look like a mistake; programs get what there is.
+  if (form === 'table') tellLeftOut(leftOut, almanac.place.timeZone, terminal);
   return 0;
 }
 
@@ -48,9 +52,25 @@ function chooseForm(options: Arguments['options']): Form {
   return form;
 }
 
-/** Night by night, so that a hundred years need no more memory than one. */
-function* listNights(almanac: Almanac, ranges: readonly DateRange[]): Generator<NightRecord> {
-  for (const { from, to } of ranges) yield* almanac.nights(from, to);
+/**
+ * Night by night, so that a hundred years need no more memory than one.
+ * @param leftOut Gets the dates that the clocks of the place left out, as they are passed over.
+ */
+function* listNights(almanac: Almanac, ranges: readonly DateRange[], leftOut: CivilDate[]): Generator<NightRecord> {
+  for (const { from, to } of ranges) {
+    let expected = from;
+    for (const record of almanac.nights(from, to)) {
+      for (; expected < record.date; expected = addDays(expected, 1)) leftOut.push(expected);
+      yield record;
+      expected = addDays(expected, 1);
+    }
+    for (; expected <= to; expected = addDays(expected, 1)) leftOut.push(expected);
+  }
+}
+
+function tellLeftOut(dates: readonly CivilDate[], timeZone: string, terminal: Terminal): void {
+  for (const date of dates)
+    terminal.tell(`lessontide: ${date} was left out by the clocks of ${timeZone}; it has no night`);
 }
 
 async function print(

@@ -15,7 +15,6 @@ export async function printNightTable(
   // Its tables of Unicode take 20 ms to make ready, which nothing else needs.
   const { default: measureWidth } = await import('string-width');
   terminal.print(`${calendar.title}, ${school.name} (${almanac.place.timeZone})`);
-  if (calendar.note !== undefined) terminal.print(terminal.emphasise(calendar.note, 'dim', 'print'));
   let month: NightRow[] = [];
   for (const record of records) {
     const row = renderNightRow(almanac, record);
@@ -26,6 +25,7 @@ export async function printNightTable(
     month.push(row);
   }
   if (month.length > 0) printMonth(month, measureWidth, terminal);
+  if (calendar.note !== undefined) terminal.print(`\n${terminal.emphasise(calendar.note, 'dim', 'print')}`);
 }
 
 /** @param measureWidth Cells of a terminal that a text takes: letters with marks take one, wide ones two. */
