@@ -1,10 +1,16 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { parse as parseYaml, stringify as stringifyYaml } from 'yaml';
+import { parseCalendar } from '../../src/content/parse-calendar.ts';
+import { parseSchool } from '../../src/content/parse-school.ts';
+import { calendarSchema } from '../../src/content/schemas/calendar.ts';
+import { schoolSchema } from '../../src/content/schemas/school.ts';
 import type { DirectiveSyntax } from '../../src/directives/definition.ts';
 import { DIRECTIVES } from '../../src/lesson/directive-registry.ts';
 import { resolveWeek } from '../../src/lesson/resolve-week.ts';
 import { makeWeek, openContent, printDiagnostic, writeLesson } from '../directives/build-week.ts';
+import { listSchemaKeys } from './list-schema-keys.ts';
 import { writeReference } from './write-reference.ts';
 
 const README = fileURLToPath(new URL('../../lessons/README.md', import.meta.url));
@@ -41,7 +47,7 @@ describe('the authors’ reference', () => {
       const [, part = ''] = text.split(`\n### ${name}\n`);
       for (const attribute of Object.keys(attributes)) expect(part).toContain(`| \`${attribute}\` |`);
     }
-    expect(text).not.toMatch(/<!-- (?:directives|rules) -->/);
+    expect(text).not.toMatch(/<!-- (?:stars|directives|rules) -->/);
   });
 });
 
@@ -52,8 +58,58 @@ describe('the example of', () => {
   });
 });
 
+/** A part of the hand-written text, from its heading to the next one as high. */
+function findPart(heading: string): string {
+  const [, part = ''] = HAND_WRITTEN.split(`\n## ${heading}\n`);
+  return part.replace(/\n## .*/s, '');
+}
+
+const CALENDAR_PART = findPart('The calendar file');
+const SCHOOL_PART = findPart('The school file');
+
+/** The rows of tables under headings that name the key they belong to; the part's beginning is for the file's own keys. */
+function listExplained(part: string, parent: string | undefined): string[] {
+  const [top = '', ...sections] = part.split('\n### ');
+  const texts =
+    parent === undefined ? [top] : sections.filter((text) => text.split('\n')[0]?.includes(`\`${parent}\``));
+  return texts.flatMap((text) => [...text.matchAll(/^\| `([a-z-]+)` \| \S/gm)].map(([, key = '']) => key));
+}
+
+describe('the keys of a file', () => {
+  it.each([
+    ['calendar', calendarSchema, CALENDAR_PART],
+    ['school', schoolSchema, SCHOOL_PART],
+  ] as const)('are all explained: %s', (_, schema, part) => {
+    const paths = listSchemaKeys(schema);
+    expect(paths.length).toBeGreaterThan(15);
+    // A school's records are explained with the calendar's.
+    const whole = part === SCHOOL_PART ? `${part}${CALENDAR_PART.slice(CALENDAR_PART.indexOf('\n### '))}` : part;
+    const missing = paths.filter((path) => !listExplained(whole, path.at(-2)).includes(path.at(-1) ?? ''));
+    expect(missing).toEqual([]);
+    const known = new Set(paths.flat());
+    expect([...part.matchAll(/^\| `([a-z-]+)` \|/gm)].filter(([, key = '']) => !known.has(key))).toEqual([]);
+  });
+
+  const examples = (part: string) => [...part.matchAll(/^```yaml\n(.*?)^```$/gms)].map(([, text = '']) => text);
+  const estuary: Record<string, unknown> = parseYaml(readFileSync('content/calendars/estuary.yaml', 'utf8'));
+
+  it.each(examples(CALENDAR_PART))('have right examples for a calendar: %#', (text) => {
+    const written: Record<string, unknown> = parseYaml(text);
+    // Examples of lists show a few entries only, which the schema alone does not count.
+    const { groups, months, ...others } = written;
+    expect(calendarSchema.safeParse({ ...estuary, ...written }).success).toBe(true);
+    const file = { path: 'calendars/estuary.yaml', text: stringifyYaml({ ...estuary, ...others }) };
+    expect(parseCalendar(file).diagnostics).toEqual([]);
+  });
+
+  it.each(examples(SCHOOL_PART))('have a right example for a school', (text) => {
+    expect(parseSchool({ path: 'schools/saltgrass-point.yaml', text }).diagnostics).toEqual([]);
+  });
+});
+
 describe('the examples of the introduction', () => {
-  const blocks = [...HAND_WRITTEN.matchAll(/^```(\w+)\n(.*?)^```$/gms)].map(([, kind, text = '']) => ({ kind, text }));
+  const introduction = HAND_WRITTEN.replace(CALENDAR_PART, '').replace(SCHOOL_PART, '');
+  const blocks = [...introduction.matchAll(/^```(\w+)\n(.*?)^```$/gms)].map(([, kind, text = '']) => ({ kind, text }));
   const lessons = blocks.flatMap(({ kind, text }) => (kind === 'markdown' ? text : []));
 
   it('are a week, a lesson and two parts of one', () => {

@@ -1,4 +1,5 @@
 import type { RuleId } from '../../src/content/diagnostic.ts';
+import { STAR_NAMES } from '../../src/content/star-catalogue.ts';
 import { writeDirectiveName } from '../../src/directives/check-attributes.ts';
 import type { AttributeSchema, DirectiveSyntax } from '../../src/directives/definition.ts';
 
@@ -34,10 +35,11 @@ const RULES: Readonly<Record<RuleId, string>> = {
     'The place of the pack holds files that are not of the kit, or is one of your own folders; nothing was overwritten.',
 };
 
-/** The authors' reference: the hand-written text with the directives and the kinds of message filled in. */
+/** The authors' reference: the hand-written text with the stars, the directives and the kinds of message filled in. */
 export function writeReference(handWritten: string, directives: readonly DirectiveSyntax[]): string {
   const rules = Object.entries(RULES).map(([rule, meaning]) => `| \`${rule}\` | ${meaning} |`);
   return handWritten
+    .replace('<!-- stars -->', STAR_NAMES.join(', '))
     .replace('<!-- directives -->\n', () => directives.map(writeDirective).join('\n'))
     .replace('<!-- rules -->\n', () => ['| word | what was found |', '| --- | --- |', ...rules, ''].join('\n'));
 }
