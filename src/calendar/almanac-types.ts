@@ -41,7 +41,7 @@ export interface NightRecord {
   /** 1 on the month's first night. */
   readonly nightOfMonth: number;
   readonly month: MonthRecord;
-  /** `observed` when an observation or an announced month beginning decided the name. */
+  /** `observed` when an observation or an announced month beginning decided the name, or that the month goes on. */
   readonly basis: 'computed' | 'observed';
 }
 

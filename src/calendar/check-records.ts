@@ -14,7 +14,7 @@ export type RecordFault =
   | { readonly what: 'no-such-date'; readonly record: number }
   /** Passed over: a weightier record gives the month another beginning. */
   | { readonly what: 'other-beginning'; readonly record: number; readonly other: number; readonly otherDate: CivilDate }
-  /** An earlier name on a later night of the month, or nights and names that do not keep pace by more than three. */
+  /** An earlier name on a later night of the month, or more than three nights' difference in how far two lie off. */
   | { readonly what: 'out-of-step'; readonly record: number; readonly other: number }
   /** The month that begins or ends with this record has other than 28 to 31 nights. */
   | { readonly what: 'month-length'; readonly record: number; readonly firstDate: CivilDate; readonly length: number };
@@ -52,23 +52,28 @@ function checkBeginning(line: NightLine, months: Months, { index, record, opens 
   });
 }
 
-/** Whether an observed night keeps pace with the one before it, or with the first night if that was recorded. */
-function checkPace(months: Months, { index, record, refused }: Placed): RecordFault[] {
+/**
+ * Whether an observed night keeps pace with the one before it that counts, or with a recorded first night: both lie
+ * about as far from where the calendar has them, so that names which it leaves out or repeats itself are no fault.
+ */
+function checkPace(months: Months, { index, record, refused, nightsOff }: Placed): RecordFault[] {
   if (refused || opensMonth(record) || record.kind === 'announced') return [];
   const beginning = months.findBeginning(months.lunationNear(record.day));
   const earlier = months.records.flatMap((other, place) => {
     const isFirst = other === beginning?.record && opensMonth(other);
     const isSeen = beginning && other.kind === 'observation' && other.day >= beginning.day && !opensMonth(other);
-    if (other.day >= record.day || !(isFirst || isSeen)) return [];
-    return [{ place, day: other.day, number: isFirst || other.kind === 'announced' ? 1 : other.night.number }];
+    const placed = months.placeOf(other);
+    if (other.day >= record.day || placed.refused || !(isFirst || isSeen)) return [];
+    const number = isFirst || other.kind === 'announced' ? 1 : other.night.number;
+    return [{ place, day: other.day, number, nightsOff: placed.nightsOff }];
   });
   const last = earlier.reduce<(typeof earlier)[number] | null>(
     (best, each) => (best && best.day >= each.day ? best : each),
     null,
   );
   if (last === null) return [];
-  const names = record.night.number - last.number;
-  const isInStep = names >= 0 && Math.abs(names - (record.day - last.day)) <= MOST_NIGHTS_OFF;
+  const isInOrder = record.night.number >= last.number;
+  const isInStep = isInOrder && Math.abs(nightsOff - last.nightsOff) <= MOST_NIGHTS_OFF;
   return isInStep ? [] : [{ what: 'out-of-step', record: index, other: last.place }];
 }
 

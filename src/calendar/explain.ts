@@ -1,7 +1,7 @@
 import type { NightRecord } from './almanac-types.ts';
 import { computeNightMargin, listCloseCalls } from './close-calls.ts';
 import { type DayNumber, parseCivilDate, renderCivilDate } from './day-number.ts';
-import type { MonthBasis, NightExplanation } from './explanation.ts';
+import type { MonthEnding, NightExplanation } from './explanation.ts';
 import type { Lunations } from './lunations.ts';
 import { DEFAULT_VISIBILITY } from './month-openings.ts';
 import type { MonthSpan, Months } from './months.ts';
@@ -10,11 +10,17 @@ import type { NightLine } from './night-line.ts';
 import type { SkyRecord } from './records.ts';
 import type { CalendarRules } from './rules.ts';
 
-function describeBasis(record: SkyRecord | null): MonthBasis {
-  if (record === null) return { kind: 'rule' };
+function describeRecord(record: SkyRecord): MonthEnding['basis'] {
   return record.kind === 'announced'
     ? { kind: 'announced', date: record.date }
     : { kind: 'observation', observation: record.observation };
+}
+
+function describeEnding(months: Months, month: MonthSpan): MonthEnding | null {
+  const { days, foreseenLength, lunation } = month;
+  const next = months.findBeginning(lunation + 1)?.record ?? null;
+  if (next === null || days.length === foreseenLength) return null;
+  return { basis: describeRecord(next), foreseenLength };
 }
 
 function renderDay(day: DayNumber | null) {
@@ -30,11 +36,13 @@ function explainMonth(
   const { name, number, year, intercalary, length, firstDate } = month.record;
   const opening = months.openingOf(month.lunation);
   const { boundaryMs, minutes } = computeNightMargin(line, opening.phaseMs);
+  const record = months.findBeginning(month.lunation)?.record ?? null;
   const { at, visibility = DEFAULT_VISIBILITY } = rules.monthBegins;
   return {
     ...{ name, number, year, intercalary, length, firstDate },
     computedFirstDate: renderDay(opening.firstDay),
-    basis: describeBasis(months.findBeginning(month.lunation)?.record ?? null),
+    basis: record === null ? { kind: 'rule' } : describeRecord(record),
+    ending: describeEnding(months, month),
     opening: rules.monthBegins,
     openingPhase: { name: at === 'full-moon' ? 'full-moon' : 'new-moon', atMs: opening.phaseMs },
     openingDate: renderCivilDate(opening.phaseDay),

@@ -32,6 +32,13 @@ export type MonthBasis =
   | { readonly kind: 'observation'; readonly observation: Observation }
   | { readonly kind: 'announced'; readonly date: CivilDate };
 
+/** What moved the end of a month: the next one was seen or announced to begin elsewhere than by the rule. */
+export interface MonthEnding {
+  readonly basis: Exclude<MonthBasis, { readonly kind: 'rule' }>;
+  /** Nights that the month would have if the next one began by the rule. */
+  readonly foreseenLength: number;
+}
+
 /** The chain from sky to name for one date: data, no words. */
 export interface NightExplanation {
   readonly date: CivilDate;
@@ -53,6 +60,8 @@ export interface NightExplanation {
     /** The first date by the rule alone; null where no crescent could be told and only a record gives the month. */
     readonly computedFirstDate: CivilDate | null;
     readonly basis: MonthBasis;
+    /** Null where the month ends as the rule foresees. */
+    readonly ending: MonthEnding | null;
     readonly opening: MonthOpening;
     /** The conjunction, or the full Moon for `full-moon`, from which the month is counted. */
     readonly openingPhase: { readonly name: PhaseName; readonly atMs: InstantMs };

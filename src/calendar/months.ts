@@ -19,7 +19,12 @@ export interface MonthSpan {
   readonly record: MonthRecord;
   readonly days: readonly DayNumber[];
   readonly names: readonly FittedName[];
-  /** The first night whose name a record decided, 0 for the month's first; Infinity when none did. */
+  /** Nights that the month would have if the next one began by the rule. */
+  readonly foreseenLength: number;
+  /**
+   * The first night that a record decided, 0 for the month's first: its name was seen, or the month ends later than
+   * the rule foresees; Infinity when none did.
+   */
   readonly observedFrom: number;
   readonly lunation: number;
   readonly anchors: readonly AnchorNight[];
@@ -173,8 +178,10 @@ export function createMonths(rules: CalendarRules, line: NightLine, lunations: L
     const words = { name, ...(say !== undefined && { say }), ...(meaning !== undefined && { meaning }) };
     const firstDate = renderCivilDate(beginning.day);
     const record = { ...words, number, year, firstDate, length: days.length, intercalary };
-    const observedFrom = beginning.record ? 0 : (seen[0]?.index ?? Number.POSITIVE_INFINITY);
-    return { record, days, names, observedFrom, lunation, anchors, seen };
+    const foreseenLength = foreseen.length;
+    const lateFrom = days.length > foreseenLength ? foreseenLength : Number.POSITIVE_INFINITY;
+    const observedFrom = beginning.record ? 0 : Math.min(seen[0]?.index ?? lateFrom, lateFrom);
+    return { record, days, names, foreseenLength, observedFrom, lunation, anchors, seen };
   });
   const findLunation = (day: DayNumber, dayOf: (lunation: number) => DayNumber) => {
     let lunation = lunations.lunationAt(line.beginningOf(day).atMs);

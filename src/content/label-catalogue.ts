@@ -492,6 +492,10 @@ export const LABELS = {
     english: 'By the rule alone the first night would be that of {date}; what people see or announce comes first.',
     about: 'After what was seen or announced',
   },
+  'explain-ending': {
+    english: 'So this month has {length} nights; if the next one began by the rule, it would have {foreseen}.',
+    about: 'After what was seen or announced of the next month, where it moves the end of this one',
+  },
   'explain-marker-date': {
     english: 'The year is measured from a fixed date, {when}.',
     about: 'How the year was found',

@@ -63,8 +63,11 @@ function sayName(explanation: NightExplanation, voice: Voice): Sentence[] {
       date: voice.date(anchor.date),
     }),
   );
-  const isMonthsOwn = month.basis.kind === 'observation' && month.basis.observation === name.observation;
-  const observed = name.observation === null || isMonthsOwn ? [] : [sayObservation(name.observation, voice)];
+  // What opened the month or moved its end has been told.
+  const isTold = [month.basis, month.ending?.basis].some(
+    (basis) => basis?.kind === 'observation' && basis.observation === name.observation,
+  );
+  const observed = name.observation === null || isTold ? [] : [sayObservation(name.observation, voice)];
   // The phase that opened the month, or that a name belongs to, has been spoken of.
   const told = [month.openingPhase, ...name.anchors].map(({ atMs }) => atMs);
   const tonight = phase === null || told.includes(phase.atMs) ? [] : [phase];

@@ -1,4 +1,4 @@
-import type { CrescentReport, NightExplanation } from '../calendar/explanation.ts';
+import type { CrescentReport, MonthEnding, NightExplanation } from '../calendar/explanation.ts';
 import type { CivilDate, CrescentVisibility, MonthOpening, Observation } from '../calendar/rules.ts';
 import type { Labels } from '../content/labels.ts';
 import type { Sentence, Voice } from './voice.ts';
@@ -13,7 +13,7 @@ export function sayMonthRule({ at, offset }: MonthOpening, labels: Labels): stri
   return `${rule} ${labels.count(offset > 0 ? 'nights-later' : 'nights-earlier', Math.abs(offset))}`;
 }
 
-/** From the phase, or the crescent, to the first night of the month, and what was seen or announced instead. */
+/** From the phase, or the crescent, to the month's first night, what was seen or announced instead, and what ends it. */
 export function sayMonthBeginning(explanation: NightExplanation, voice: Voice): Sentence[] {
   const { month } = explanation;
   return [
@@ -21,6 +21,7 @@ export function sayMonthBeginning(explanation: NightExplanation, voice: Voice): 
     sayOpeningPhase(explanation, voice),
     ...month.crescents.map((crescent) => sayCrescent(crescent, month.visibility ?? 'B', voice)),
     ...sayFirstNight(explanation, voice),
+    ...sayEnding(explanation, voice),
   ];
 }
 
@@ -53,11 +54,19 @@ function sayFirstNight({ month }: NightExplanation, voice: Voice): Sentence[] {
   const values = { month: { name: month.name }, date: voice.date(firstDate) };
   const first = voice.say('explain-first-night', values);
   if (basis.kind === 'rule') return [first];
-  const stated =
-    basis.kind === 'observation'
-      ? sayObservation(basis.observation, voice)
-      : voice.say('explain-announced', { date: voice.date(basis.date) });
-  return [stated, sayRuleAlone(firstDate, computedFirstDate, voice), first];
+  return [sayRecord(basis, voice), sayRuleAlone(firstDate, computedFirstDate, voice), first];
+}
+
+function sayEnding({ month: { ending, length } }: NightExplanation, voice: Voice): Sentence[] {
+  if (ending === null) return [];
+  const lengths = { length: String(length), foreseen: String(ending.foreseenLength) };
+  return [sayRecord(ending.basis, voice), voice.say('explain-ending', lengths)];
+}
+
+function sayRecord(basis: MonthEnding['basis'], voice: Voice): Sentence {
+  return basis.kind === 'observation'
+    ? sayObservation(basis.observation, voice)
+    : voice.say('explain-announced', { date: voice.date(basis.date) });
 }
 
 function sayRuleAlone(firstDate: CivilDate, computedFirstDate: CivilDate | null, voice: Voice): Sentence {

@@ -38,6 +38,25 @@ function tell(almanac: Almanac, date: string): string {
   return `${night.name}${repeat ? ' again' : ''}, ${nightOfMonth} of ${month.length} from ${month.firstDate}, ${basis}`;
 }
 
+describe('the end of a month', () => {
+  const late = seen('2026-07-15', 'Night 1');
+  it.each([
+    ['a first night a night late', { observations: [late] }, { kind: 'observation', observation: late }, 31],
+    ['an old night after the end', { observations: [seen('2026-07-14', 'Night 30')] }, { kind: 'observation' }, 31],
+    ['a month announced early', { announcedMonths: ['2026-07-13'] }, { kind: 'announced', date: '2026-07-13' }, 29],
+  ] as const)('tells of %s', (_, changes, basis, length) => {
+    const { month } = almanacOf(changes).explain('2026-06-20');
+    expect(month).toMatchObject({ length, basis: { kind: 'rule' }, ending: { basis, foreseenLength: 30 } });
+    expect(almanacOf(changes).nightOn('2026-07-12').basis).toBe('computed');
+  });
+
+  it('is not spoken of where a record agrees with the rule', () => {
+    const almanac = almanacOf({ observations: [seen('2026-07-14', 'Night 1')] });
+    expect(almanac.explain('2026-06-20').month.ending).toBeNull();
+    expect(almanacOf({}).explain('2026-06-20').month.ending).toBeNull();
+  });
+});
+
 // Of the estuary: conjunction in the night of 2026-07-14, then of 2026-08-12; the month has 29 nights.
 describe('a first night that was seen', () => {
   it('a night late moves the month and lengthens the one before', () => {
@@ -46,7 +65,7 @@ describe('a first night that was seen', () => {
       ['2026-07-13', '2026-07-14', '2026-07-15', '2026-08-11', '2026-08-12'].map((date) => tell(almanac, date)),
     ).toEqual([
       'Night 30, 30 of 31 from 2026-06-14, computed',
-      'Night 30 again, 31 of 31 from 2026-06-14, computed',
+      'Night 30 again, 31 of 31 from 2026-06-14, observed',
       'Night 1, 1 of 28 from 2026-07-15, observed',
       'Night 28, 28 of 28 from 2026-07-15, observed',
       'Night 1, 1 of 29 from 2026-08-12, computed',
@@ -198,6 +217,35 @@ describe('checkRecords', () => {
     ],
   ] as [string, Observation[], object[]][])('finds in %s what there is', (_, observations, expected) => {
     expect(checkRecords(sampleRules({ observations }), ESTUARY)).toEqual(expected);
+  });
+
+  it('takes what is seen just as computed, where the calendar leaves out many names', () => {
+    const nights = Array.from({ length: 30 }, (_, index) => ({ name: `N${index + 1}` }));
+    const groups = [
+      {
+        name: 'All',
+        nights: nights.map((night, index) => ({
+          ...night,
+          ...(index === 15 && { anchor: 'full-moon' as const }),
+          ...(index === 25 && { flexible: true }),
+        })),
+      },
+    ];
+    const monthBegins = { at: 'first-crescent', offset: 0 } as const;
+    const place = samplePlace(-36.85, 174.76, 'Pacific/Auckland');
+    const plain = almanacOf({ groups, monthBegins }, place);
+    const both = ['2026-03-31', '2026-04-01'].map((date) => plain.nightOn(date));
+    expect(both.map(({ date, night }) => [date, night.number])).toEqual([
+      ['2026-03-31', 11],
+      ['2026-04-01', 16],
+    ]);
+    const observations = both.map(({ date, night }) => seen(date, night.name));
+    expect(checkRecords(sampleRules({ groups, monthBegins, observations }), place)).toEqual([]);
+  });
+
+  it('finds only the far night where another one keeps to the calendar', () => {
+    const observations = [seen('2026-07-18', 'Night 20'), seen('2026-07-21', 'Night 8')];
+    expect(checkRecords(sampleRules({ observations }), ESTUARY)).toMatchObject([{ what: 'too-far', record: 0 }]);
   });
 
   it('finds a date that the place left out', () => {

@@ -32,6 +32,7 @@ export function explainRecord(
       ...{ name: month.name, number: month.number, year: month.year, intercalary: month.intercalary },
       ...{ length: month.length, firstDate: month.firstDate, computedFirstDate: month.firstDate },
       basis: { kind: 'rule' },
+      ending: null,
       opening: rules.monthBegins,
       openingPhase: opening,
       openingDate: month.firstDate,

@@ -122,6 +122,23 @@ describe('sayExplanation', () => {
     );
   });
 
+  it('says what moved the end of the month, once', () => {
+    const observation = { date: '2026-08-13', night: 'Eau noire 1', by: 'Aunt' };
+    const ending = { basis: { kind: 'observation', observation } as const, foreseenLength: 29 };
+    const month = { ending, length: 30 };
+    expect(say({ month }).steps.slice(3, 5)).toEqual([
+      'Seen: Eau noire 1, in the night of Thursday 13 August (Aunt).',
+      'So this month has 30 nights; if the next one began by the rule, it would have 29.',
+    ]);
+    const { steps } = say({ month, name: { by: 'observation', observation } });
+    expect(steps.filter((step) => step.startsWith('Seen:'))).toHaveLength(1);
+    const announced = { basis: { kind: 'announced', date: '2026-08-11' } as const, foreseenLength: 29 };
+    expect(say({ month: { ending: announced, length: 28 } }).steps.slice(3, 5)).toEqual([
+      'It was announced that a month begins with the night of Tuesday 11 August.',
+      'So this month has 28 nights; if the next one began by the rule, it would have 29.',
+    ]);
+  });
+
   it('tells an observation once, be it of the month or of the night', () => {
     const observation = { date: '2026-07-14', night: 'Eau noire 1', by: 'Aunt' };
     const name = { by: 'observation', observation } as const;
