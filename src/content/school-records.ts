@@ -121,7 +121,7 @@ function describeCause(fault: RecordFault, other: Written<Observation | CivilDat
     case 'other-beginning':
       return `gives the month another first night than ${against}, which makes it ${quote(fault.otherDate)}; keep the one that is right.`;
     case 'out-of-step':
-      return `does not go with ${against}: names and nights between them must agree to within 3; check both dates and names.`;
+      return `does not go with ${against}: they must lie about as far from the computed calendar, to within 3 nights; check both dates and names.`;
     case 'month-length':
       return `makes the month from ${quote(fault.firstDate)} ${fault.length} nights long, expected 28 to 31; check the first nights of this month and the next.`;
   }
