@@ -547,7 +547,7 @@ export const LABELS = {
     about: 'How the night got its name',
   },
   'explain-repeat': {
-    english: 'The name comes a second time: here there are more nights than names.',
+    english: 'The name comes again: here there are more nights than names.',
     about: 'How the night got its name',
   },
   'explain-phase': {
@@ -559,7 +559,7 @@ export const LABELS = {
     about: 'How sure it is',
   },
   'close-opening-phase': {
-    english: 'Close call: the phase that the month is counted from is only {margin} from the boundary of its night.',
+    english: 'Close call: the phase that the month is counted from is {margin} from the boundary of its night.',
     about: 'How sure it is',
   },
   'close-crescent': {
@@ -575,8 +575,7 @@ export const LABELS = {
     about: 'How sure it is',
   },
   'close-anchor': {
-    english:
-      'Close call: a name belongs to this phase, {phase}, which is only {margin} from the boundary of its night.',
+    english: 'Close call: a name belongs to this phase, {phase}, which is {margin} from the boundary of its night.',
     about: 'How sure it is',
   },
   'check-by-eye': {
@@ -586,6 +585,10 @@ export const LABELS = {
   },
   'look-after-sunset': {
     english: 'Look for a young crescent only when the Sun is fully down.',
+    about: 'Caution, after a close call',
+  },
+  'look-before-dawn': {
+    english: 'Look for the star before dawn only, and stop before the Sun is due.',
     about: 'Caution, after a close call',
   },
 } as const satisfies Readonly<Record<string, LabelEntry>>;

@@ -21,11 +21,11 @@ const EARLIEST_STAMP: CivilDate = '1970-01-01';
 
 /**
  * Nights as an iCalendar file (RFC 5545), in chunks of whole lines without the last line end (CR LF): the head, an event
- * a night, the foot. Each is an all-day event on the date that the night carries, its end left out; there are no rules of
- * recurrence, since no rule of that kind can follow the Moon.
+ * a night, the foot. Each is an all-day event on the date that the night carries, its end the next date, not included; there are no
+ * rules of recurrence, since no rule of that kind can follow the Moon.
  * - `UID` depends on the date, the calendar file and the school file only, so a file made anew replaces the old events.
  * - `DTSTAMP` is the newest date among the observations and announced months, or else 1970-01-01: the same content gives
- *   the same bytes at any time, and a new observation a later stamp.
+ *   the same bytes at any time. Only an observation of a date later than all the others gives a later stamp.
  * @param nights In order; taken one by one.
  */
 export function* renderNightsIcs(source: IcsSource, nights: Iterable<NightRecord>): Generator<string> {

@@ -160,7 +160,7 @@ describe('sayExplanation', () => {
     expect(steps.slice(6)).toEqual([
       'Eau claire 6 belongs to this phase: full Moon, Wednesday 29 July, 9:25 pm (9:25 am UTC), in the night of Wednesday 29 July.',
       'Names run in order between the nights that belong to a phase, so night 16 is Eau claire 6.',
-      'The name comes a second time: here there are more nights than names.',
+      'The name comes again: here there are more nights than names.',
     ]);
   });
 
@@ -212,14 +212,31 @@ describe('sayExplanation', () => {
     });
     expect(said.closeCall).toBe(true);
     expect(closeness).toEqual([
-      'Close call: the phase that the month is counted from is only 40 minutes from the boundary of its night.',
+      'Close call: the phase that the month is counted from is 40 minutes from the boundary of its night.',
       'Close call: the crescent on the evening of Wednesday 15 July (q = 0.020) is only 0.034 from the limit.',
       'Close call: the phase that opens the year falls within a night of what the year is measured from.',
       'Close call: the star stands only 0.3° from the height that counts.',
-      'Close call: a name belongs to this phase, full Moon, which is only 1 minute from the boundary of its night.',
+      'Close call: a name belongs to this phase, full Moon, which is 1 minute from the boundary of its night.',
       'Check it by eye in the nights that follow and ask the keeper: what is seen comes before what is computed.',
       'Look for a young crescent only when the Sun is fully down.',
+      'Look for the star before dawn only, and stop before the Sun is due.',
     ]);
+  });
+
+  it('adds the caution to every call that sends somebody to look near the Sun', () => {
+    const caution = 'Look for a young crescent only when the Sun is fully down.';
+    const last = (changes: ExplanationChanges) => say({ closeCall: true, ...changes }).closeness.at(-1);
+    const anchor = { what: 'anchor', marginMinutes: 2 } as const;
+    expect(last({ closeCalls: [{ ...anchor, phase: 'new-moon' }] })).toBe(caution);
+    expect(last({ closeCalls: [{ ...anchor, phase: 'full-moon' }] })).not.toBe(caution);
+    const closeCalls = [{ what: 'year-marker', marginNights: 0 }] as const;
+    expect(last({ closeCalls, year: { phase: 'new-moon' } })).toBe(caution);
+    expect(last({ closeCalls, year: { phase: 'full-moon' } })).not.toBe(caution);
+  });
+
+  it('says a margin under a minute without a second limit before it', () => {
+    const closeCalls = [{ what: 'opening-phase', marginMinutes: 0.4 }] as const;
+    expect(say({ closeCall: true, closeCalls }).closeness[0]).toContain('is less than a minute from the boundary');
   });
 
   it('sends nobody to look for a crescent in a month that begins with the full Moon', () => {

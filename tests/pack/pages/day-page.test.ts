@@ -52,7 +52,7 @@ describe('renderDayPage', () => {
     if (page === undefined) throw new Error('No page for Monday.');
     const [marked, ...others] = findAll(page, '.close-call').map(readText);
     expect(others).toEqual([]);
-    expect(marked).toMatch(/^Close call: .* only 40 minutes from the boundary of its night\. Check it by eye/);
+    expect(marked).toMatch(/^Close call: .* is 40 minutes from the boundary of its night\. Check it by eye/);
     expect(findAll(renderMonday(), '.close-call')).toEqual([]);
   });
 
