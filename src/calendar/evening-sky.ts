@@ -143,8 +143,9 @@ function chooseEveningLook(
     return { kind: 'rising', risesMs: riseMs, at: atBedtime };
   }
   if (isClear(atBedtime)) return { kind: 'after-dark', at: atBedtime, nearSun: !isFarFromSun(atBedtime) };
-  // One that came up just before bedtime is still climbing.
-  const lateMs = riseMs !== undefined && riseMs > duskMs ? riseMs : laterMs;
+  // One that came up just before bedtime is still climbing; a full one may have come up before it was dark.
+  const isClimbing = riseMs !== undefined && (riseMs > duskMs || (riseMs > noonMs && isFarFromSun(atBedtime)));
+  const lateMs = isClimbing ? riseMs : laterMs;
   return lateMs === undefined ? { kind: 'down' } : { kind: 'later', risesMs: lateMs };
 }
 

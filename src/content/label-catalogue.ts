@@ -169,7 +169,7 @@ export const LABELS = {
   'care-lunar-eclipse': { english: 'An eclipse of the Moon does not harm the eyes.', about: 'With a lunar eclipse' },
   'care-solar-eclipse': {
     english:
-      'An eclipse of the Sun is followed only when an adult leads, with certified solar filters, and by indirect projection: a small hole throws the picture onto a card, and all have their backs to the Sun. Sunglasses and smoked glass are not filters.',
+      'An eclipse of the Sun is followed only when an adult leads, either with certified solar filters or by indirect projection: a small hole throws the picture onto a card, and all have their backs to the Sun. Sunglasses and smoked glass are not filters.',
     about: 'Caution with a solar eclipse',
   },
   'eclipses-this-week': { english: 'Eclipse this week', about: 'Heading over the eclipses of a week' },

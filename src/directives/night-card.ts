@@ -8,6 +8,7 @@ import { fillLabel } from '../content/fill-label.ts';
 import type { Labels } from '../content/labels.ts';
 import { renderName } from '../content/render-name.ts';
 import type { Calendar } from '../content/types.ts';
+import { describeMoon } from '../drawing/describe-moon.ts';
 import { renderMoon } from '../drawing/moon.ts';
 import type { ViewContext } from './definition.ts';
 import { fillSentence } from './fill-sentence.ts';
@@ -117,6 +118,7 @@ export function renderNightCard(card: NightCard, view: ViewContext): ElementCont
         h('p.tonight-sentence', [h('q', [renderName(card.sentence, view.namesLanguage)])]),
         ...renderMeaning(record),
         h('p.tonight-sky', renderMoonTimes(card, view.labels)),
+        ...renderCare(card, view.labels),
         h(
           'p.tonight-drawn',
           view.labels.text('moon-drawn-for', { time: sayClock(card.drawnFor, record.date, view.labels) }),
@@ -161,6 +163,11 @@ export function renderMoonTimes(card: NightCard, labels: Labels): ElementContent
     ...(card.moon.up ? [] : [labels.text('moon-not-in-the-dark')]),
   ];
   return [{ type: 'text', value: parts.join(' · ') }];
+}
+
+/** A thin Moon stands near the Sun: whoever reads when it sets must read this too. */
+function renderCare(card: NightCard, labels: Labels): ElementContent[] {
+  return describeMoon(card.moon).shape === 'crescent' ? [h('p.tonight-care', labels.text('care-crescent'))] : [];
 }
 
 function renderMeaning({ night }: NightRecord): ElementContent[] {

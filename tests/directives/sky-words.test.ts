@@ -39,7 +39,7 @@ const ENGLISH: Tongue = {
   sun: /\bSun\b|\bsunlight\b|\beclipse of the Sun\b/,
   looking: /\b(?:look|watch|see|seen|find|spot|view|observe|gaze|stare|point|face|follow|admire)\w*/i,
   harmless:
-    /^Never look at the Sun or near it\.$|\bSun (?:is )?fully down\b|\bit is not looked for by day\.$|^An eclipse of the Sun is followed only when an adult leads, with certified solar filters, and by indirect projection\b|\bafter sunset\b/,
+    /^Never look at the Sun or near it\.$|^Look for the star before dawn only, and stop before the Sun is due\.$|\bSun (?:is )?fully down\b|\bit is not looked for by day\.$|^An eclipse of the Sun is followed only when an adult leads, either with certified solar filters or by indirect projection\b|\bafter sunset\b/,
   points: /\b(?:north|south|east|west)\b/,
 };
 
@@ -48,7 +48,7 @@ const FRENCH: Tongue = {
   sun: /\bSoleil\b/,
   looking: /\b(?:regard|cherch|observ|vois|voir|voyez|vu|guett|repér|admir|contempl|fix|suivez|suivons|suit\b)\p{L}*/iu,
   harmless:
-    /^Il ne faut jamais regarder le Soleil, ni tout près de lui\.$|\bSoleil (?:est )?(?:tout à fait|entièrement) couché|\bon ne la cherche pas en plein jour\.$|\bon ne peut voir aucun croissant\.$|^Une éclipse de Soleil ne se suit que sous la conduite d’un adulte, avec des filtres solaires certifiés, et par projection indirecte\b/,
+    /^Il ne faut jamais regarder le Soleil, ni tout près de lui\.$|^Ne chercher l’étoile qu’avant l’aube, et s’arrêter avant l’heure du lever du Soleil\.$|\bSoleil (?:est )?(?:tout à fait|entièrement) couché|\bon ne la cherche pas en plein jour\.$|\bon ne peut voir aucun croissant\.$|^Une éclipse de Soleil ne se suit que sous la conduite d’un adulte, soit avec des filtres solaires certifiés, soit par projection indirecte\b/,
   points: /\b(?:nord|sud|est|ouest)\b(?! à| toute| une| le)/,
 };
 
