@@ -110,6 +110,15 @@ function isFarFromSun({ fromSunDegrees }: MoonStand): boolean {
   return fromSunDegrees >= FAR_FROM_SUN_DEGREES;
 }
 
+/** The Sun's centre at the end of civil twilight with the 0.6 degrees that `computeStand` adds for the air, and a margin. */
+const REFRACTED_DUSK_DEGREES = -5.3;
+
+/** Whether the Moon stands less than a quarter of the sky from a Sun that is not fully down: it is not to be looked for. */
+export function isMoonTooNearSun(place: Place, atMs: InstantMs): boolean {
+  const isLight = computeStand('sun', place, atMs).altitudeDegrees > REFRACTED_DUSK_DEGREES;
+  return isLight && computeSunAndMoon(place, atMs).apartDegrees < FAR_FROM_SUN_DEGREES;
+}
+
 /** The end of civil twilight, or the beginning of the evening if the Sun is as low as that; null if it does not sink so far. */
 function findDusk(place: Place, evening: Stretch): InstantMs | null {
   if (computeStand('sun', place, evening.fromMs).altitudeDegrees < DUSK_DEGREES) return evening.fromMs;

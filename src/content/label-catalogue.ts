@@ -94,6 +94,10 @@ export const LABELS = {
   },
   'clock-on-day': { english: '{time} on {day}', about: 'A time that falls on another date' },
   'moon-up-at-sunset': { english: 'already up at sunset', about: 'When to look' },
+  'moon-too-near-sun': {
+    english: 'Too near the Sun to look for tonight.',
+    about: 'Instead of the times of the Moon, when it stands near the Sun and the sky is not dark',
+  },
   'moon-not-in-the-dark': { english: 'The Moon is not up in the dark hours of this night', about: 'When to look' },
   'night-from': {
     english: 'from {time}',
@@ -173,6 +177,10 @@ export const LABELS = {
     about: 'Caution with a solar eclipse',
   },
   'eclipses-this-week': { english: 'Eclipse this week', about: 'Heading over the eclipses of a week' },
+  'eclipse-night': {
+    english: 'in the night from {evening} to {morning}',
+    about: 'Instead of the date of a lunar eclipse that is seen after midnight; both are days',
+  },
   'eclipse-moon-total': {
     english: 'Eclipse of the Moon, {date}: the shadow of the Earth covers the whole Moon.',
     about: 'A lunar eclipse',

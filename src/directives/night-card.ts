@@ -2,13 +2,15 @@ import type { ElementContent } from 'hast';
 import { h } from 'hastscript';
 import type { Almanac, MoonView, NightRecord, NightSky } from '../calendar/almanac-types.ts';
 import { requireCivilZone } from '../calendar/civil.ts';
+import { MS_PER_DAY } from '../calendar/day-number.ts';
+import { isMoonTooNearSun } from '../calendar/evening-sky.ts';
 import { requireLocalInstant } from '../calendar/local-instant.ts';
 import type { CivilDate, InstantMs } from '../calendar/rules.ts';
+import { findRiseSet } from '../calendar/sky.ts';
 import { fillLabel } from '../content/fill-label.ts';
 import type { Labels } from '../content/labels.ts';
 import { renderName } from '../content/render-name.ts';
 import type { Calendar } from '../content/types.ts';
-import { describeMoon } from '../drawing/describe-moon.ts';
 import { renderMoon } from '../drawing/moon.ts';
 import type { ViewContext } from './definition.ts';
 import { fillSentence } from './fill-sentence.ts';
@@ -24,6 +26,12 @@ export interface NightCard {
   readonly sets: NightClock | null;
   /** True when the night begins at sunset and the Moon is up by then. */
   readonly upAtSunset: boolean;
+  /** True when the Moon is up in the dark and neither rises nor sets. */
+  readonly upAllNight: boolean;
+  /** True when the drawing shows a moment at which looking for the Moon would mean looking near the Sun. */
+  readonly tooNearSun: boolean;
+  /** What the night should begin with and cannot, so that midnight stands in; null where it does begin so. */
+  readonly missing: 'sunset' | 'sunrise' | null;
   readonly begins: NightClock;
   /** The moment that the drawing shows. */
   readonly drawnFor: NightClock;
@@ -64,14 +72,22 @@ export function computeNightCard(
     moon,
     sentence: fillSentence(calendar.sentence, record),
     rises: toClock(riseMs),
-    sets: toClock(setMs),
+    // Where midnight stands in for sunset, the Moon may be best seen, and set, before it.
+    sets: toClock(setMs !== undefined && setMs < record.beginsMs ? undefined : setMs),
     upAtSunset: record.beginsWith === 'sunset' && riseMs !== undefined && riseMs < record.beginsMs,
+    upAllNight: moon.up && riseMs === undefined && setMs === undefined,
+    tooNearSun: isMoonTooNearSun(almanac.place, moon.atMs),
+    missing: findMissing(almanac, record),
     begins: readClock(record.beginsMs, timeZone),
     drawnFor: readClock(moon.atMs, timeZone),
     ...(classNight.date === record.date
       ? {}
       : { atClassTime: { record: classNight, begins: readClock(classNight.beginsMs, timeZone), classBegins } }),
   };
+}
+
+function findMissing({ rules }: Almanac, { beginsWith }: NightRecord): NightCard['missing'] {
+  return rules.dayBegins === beginsWith || rules.dayBegins === 'midnight' ? null : rules.dayBegins;
 }
 
 function readClock(atMs: InstantMs, timeZone: string): NightClock {
@@ -87,8 +103,9 @@ function findStretch(
 ): { riseMs?: InstantMs; setMs?: InstantMs } {
   const skies = [record.beginsMs - 1, record.beginsMs, record.endsMs].flatMap((ms) => findSky(almanac, ms) ?? []);
   const riseMs = skies.flatMap(({ moonriseMs }) => moonriseMs ?? []).findLast((ms) => ms <= atMs);
-  const setMs = skies.flatMap(({ moonsetMs }) => moonsetMs ?? []).find((ms) => ms >= atMs);
-  return { ...(riseMs === undefined ? {} : { riseMs }), ...(setMs === undefined ? {} : { setMs }) };
+  // A night's sky holds its first moonset alone, and there can be two.
+  const setMs = findRiseSet('moon', 'set', almanac.place, atMs, (record.endsMs - atMs) / MS_PER_DAY + 1);
+  return { ...(riseMs === undefined ? {} : { riseMs }), ...(setMs === null ? {} : { setMs }) };
 }
 
 /** Undefined before the first and after the last night that the almanac answers for. */
@@ -117,12 +134,9 @@ export function renderNightCard(card: NightCard, view: ViewContext): ElementCont
         h('p.tonight-place', renderNightPlace(record, view)),
         h('p.tonight-sentence', [h('q', [renderName(card.sentence, view.namesLanguage)])]),
         ...renderMeaning(record),
-        h('p.tonight-sky', renderMoonTimes(card, view.labels)),
+        ...(card.missing === null ? [] : [h('p.tonight-begins', view.labels.text(`no-${card.missing}-here`))]),
+        ...renderLooking(card, view.labels),
         ...renderCare(card, view.labels),
-        h(
-          'p.tonight-drawn',
-          view.labels.text('moon-drawn-for', { time: sayClock(card.drawnFor, record.date, view.labels) }),
-        ),
         ...(card.atClassTime === undefined
           ? []
           : [h('p.tonight-class', renderClassTime(card, card.atClassTime, view))]),
@@ -151,23 +165,35 @@ function sayClock({ clock, date: day }: NightClock, date: CivilDate, labels: Lab
   return day === date ? time : labels.text('clock-on-day', { time, day: labels.date(day, 'short') });
 }
 
+/** When to look for the Moon and which moment is drawn; no time at all when looking then would be looking near the Sun. */
+function renderLooking(card: NightCard, labels: Labels): ElementContent[] {
+  if (card.tooNearSun) return [h('p.tonight-sky', labels.text('moon-too-near-sun'))];
+  const times = sayMoonTimes(card, labels);
+  return [
+    ...(times === '' ? [] : [h('p.tonight-sky', times)]),
+    h('p.tonight-drawn', labels.text('moon-drawn-for', { time: sayClock(card.drawnFor, card.record.date, labels) })),
+  ];
+}
+
 /** When the Moon rises and sets, in a line. */
-export function renderMoonTimes(card: NightCard, labels: Labels): ElementContent[] {
+function sayMoonTimes(card: NightCard, labels: Labels): string {
   const say = (time: NightClock) => sayClock(time, card.record.date, labels);
-  const upAllNight = card.moon.up && card.rises === null && card.sets === null;
   const parts = [
     ...(card.rises === null ? [] : [labels.text('moon-rises', { time: say(card.rises) })]),
     ...(card.upAtSunset ? [labels.text('moon-up-at-sunset')] : []),
     ...(card.sets === null ? [] : [labels.text('moon-sets', { time: say(card.sets) })]),
-    ...(upAllNight ? [labels.text('moon-up-all-night')] : []),
+    ...(card.upAllNight ? [labels.text('moon-up-all-night')] : []),
     ...(card.moon.up ? [] : [labels.text('moon-not-in-the-dark')]),
   ];
-  return [{ type: 'text', value: parts.join(' · ') }];
+  return parts.join(' · ');
 }
+
+/** Less lit than this, the Moon stands within 60 degrees of the Sun. */
+const THIN_BELOW = 0.25;
 
 /** A thin Moon stands near the Sun: whoever reads when it sets must read this too. */
 function renderCare(card: NightCard, labels: Labels): ElementContent[] {
-  return describeMoon(card.moon).shape === 'crescent' ? [h('p.tonight-care', labels.text('care-crescent'))] : [];
+  return card.moon.litFraction < THIN_BELOW ? [h('p.tonight-care', labels.text('care-crescent'))] : [];
 }
 
 function renderMeaning({ night }: NightRecord): ElementContent[] {

@@ -1,4 +1,5 @@
 import { requireCivilZone } from '../calendar/civil.ts';
+import { MS_PER_DAY } from '../calendar/day-number.ts';
 import type { Eclipse } from '../calendar/eclipses.ts';
 import type { EveningSky, MoonStand } from '../calendar/evening-sky.ts';
 import { findCompassPoint } from '../calendar/evening-sky.ts';
@@ -117,7 +118,7 @@ export function sayCare(keys: readonly CareKey[], labels: Labels): string {
  */
 export function sayEclipse(eclipse: Eclipse, labels: Labels, timeZone: string): string {
   const { deepest, of, seen } = eclipse;
-  const { date } = readLocal(deepest.atMs, timeZone);
+  const { date } = readLocal(seen.fromMs, timeZone);
   const saying = { labels, timeZone, date };
   const times = labels.text('eclipse-times', {
     from: sayTime(seen.fromMs, saying),
@@ -125,7 +126,22 @@ export function sayEclipse(eclipse: Eclipse, labels: Labels, timeZone: string): 
     time: sayTime(deepest.atMs, saying),
   });
   const where = of === 'moon' ? [labels.text('eclipse-moon-where', sayPlace(deepest, labels))] : [];
-  return [sayKind(eclipse, labels, labels.date(date, 'day')), times, ...where].join(' ');
+  return [sayKind(eclipse, labels, sayEclipseDate(eclipse, labels, timeZone)), times, ...where].join(' ');
+}
+
+/** Before this time an eclipse of the Moon belongs to the night that is ending (our own rule). */
+const NIGHT_UNTIL_CLOCK = '08:00';
+
+/** The day it is first seen; of a lunar eclipse after midnight both days of the night, lest it be waited for an evening late. */
+function sayEclipseDate({ of, seen }: Eclipse, labels: Labels, timeZone: string): string {
+  const first = readLocal(seen.fromMs, timeZone);
+  const isPastMidnight = first.clock < NIGHT_UNTIL_CLOCK || readLocal(seen.untilMs, timeZone).date !== first.date;
+  if (of === 'sun' || !isPastMidnight) return labels.date(first.date, 'day');
+  const sayDay = (atMs: InstantMs) => labels.date(readLocal(atMs, timeZone).date, 'day');
+  return labels.text('eclipse-night', {
+    evening: sayDay(seen.fromMs - MS_PER_DAY / 2),
+    morning: sayDay(seen.fromMs + MS_PER_DAY / 2),
+  });
 }
 
 /** What is seen here decides: a total eclipse that is not yet total when the Moon sets is a partial one. */

@@ -145,6 +145,21 @@ describe('an evening at 41° south in winter', () => {
     ]);
   });
 
+  it('does not deny a full Moon that came up between sunset and dark and is low at bedtime', () => {
+    const auckland = samplePlace(-36.85, 174.76, 'Pacific/Auckland');
+    const { evening } = skyAt(auckland, '2026-03-04');
+    expect([evening.kind, clockAt(auckland, evening.kind === 'later' ? evening.risesMs : undefined)]).toEqual([
+      'later',
+      '20:11',
+    ]);
+    for (const place of [auckland, ...PLACES.slice(0, 3).map(([, one]) => one)]) {
+      for (const { date, evening, atBedtime } of listSkies(place, '2026-01-01', 730)) {
+        if (evening.kind !== 'down' || atBedtime.altitudeDegrees <= 0) continue;
+        expect(atBedtime.fromSunDegrees, date).toBeLessThan(90);
+      }
+    }
+  });
+
   it('names no time for a Moon that comes up before the Sun, nor for a new Moon', () => {
     // New Moon was on 12 August, 17:37 UT.
     for (const date of ['2026-08-09', '2026-08-10', '2026-08-11', '2026-08-12', '2026-08-13']) {

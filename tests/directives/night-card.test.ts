@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { createAlmanac } from '../../src/calendar/almanac.ts';
 import type { DayBegins, Place } from '../../src/calendar/rules.ts';
+import { computeStand, computeSunAndMoon, findRiseSet } from '../../src/calendar/sky.ts';
 import { createLabels } from '../../src/content/labels.ts';
 import type { Calendar } from '../../src/content/types.ts';
 import { computeNightCard, renderNightCard } from '../../src/directives/night-card.ts';
@@ -22,12 +23,20 @@ function renderCard(dayBegins: DayBegins, classBegins: string, date = '2026-07-2
   const card = computeNightCard(createAlmanac(rules, place), calendar, date, classBegins);
   const html = stringifyHast(renderNightCard(card, { labels: createLabels('en'), namesLanguage: 'en' }));
   const read = (name: string) => listTextsOf(html, 'p', name).map((text) => text.replace(/\s+([,.])/g, '$1'));
-  return { date: read('tonight-date'), class: read('tonight-class'), name: read('tonight-name') };
+  return {
+    date: read('tonight-date'),
+    class: read('tonight-class'),
+    name: read('tonight-name'),
+    begins: read('tonight-begins'),
+    sky: read('tonight-sky'),
+    care: read('tonight-care'),
+    drawn: read('tonight-drawn'),
+  };
 }
 
 describe('a card for a night that class time has not reached', () => {
   it('shows both nights, each with the day and time it begins', () => {
-    expect(renderCard('sunset', '09:00')).toEqual({
+    expect(renderCard('sunset', '09:00')).toMatchObject({
       date: ['Wednesday 29 July · from 5:25 pm'],
       name: ['Round Moon'],
       class: [
@@ -65,5 +74,56 @@ describe('a card for the night that class time is in', () => {
     ] as const) {
       expect(renderCard(dayBegins, classBegins)).toMatchObject({ date: ['Wednesday 29 July'], class: [] });
     }
+  });
+});
+
+describe('a card and the Sun', () => {
+  const dates = Array.from(
+    { length: 60 },
+    (_, index) => `2026-0${6 + Math.floor(index / 30)}-${String((index % 30) + 1).padStart(2, '0')}`,
+  );
+
+  it('gives no time for a Moon near a Sun that is not fully down, and a caution with every thin one', () => {
+    const places: Place[] = [ESTUARY, samplePlace(48.2, 5.1, 'Europe/Paris'), samplePlace(69.6, 18.9, 'Europe/Oslo')];
+    let nearCount = 0;
+    for (const place of places) {
+      const almanac = createAlmanac(sampleRules(), place);
+      for (const date of dates) {
+        const { atMs, litFraction } = almanac.moonBestSeen(almanac.nightOn(date));
+        const { sky, care, drawn } = renderCard('sunset', '19:00', date, place);
+        expect(care.length).toBe(litFraction < 0.25 ? 1 : 0);
+        // Airless -6 degrees; the air lifts the Sun by 0.6 there.
+        const isLight = computeStand('sun', place, atMs).altitudeDegrees > -5.3;
+        if (!isLight || computeSunAndMoon(place, atMs).apartDegrees >= 90) {
+          expect(drawn).toHaveLength(1);
+          continue;
+        }
+        nearCount += 1;
+        expect([sky, drawn]).toEqual([['Too near the Sun to look for tonight.'], []]);
+      }
+    }
+    expect(nearCount).toBeGreaterThan(10);
+  });
+
+  it('says when midnight stands in for sunset or sunrise, and no moonset from before it', () => {
+    const place = samplePlace(69.6, 18.9, 'Europe/Oslo');
+    const almanac = createAlmanac(sampleRules(), place);
+    let early = 0;
+    for (const date of dates.slice(0, 30)) {
+      const { begins, sky } = renderCard('sunset', '09:00', date, place);
+      expect(begins).toEqual(['The Sun does not set here that day, so midnight stands in for sunset.']);
+      const { atMs, up } = almanac.moonBestSeen(almanac.nightOn(date));
+      const { beginsMs } = almanac.nightOn(date);
+      const setMs = up ? findRiseSet('moon', 'set', place, atMs, 2) : null;
+      if (setMs === null || setMs >= beginsMs) continue;
+      early += 1;
+      expect(sky.join()).not.toMatch(/Moonset|all night/);
+    }
+    expect(early).toBeGreaterThan(0);
+    expect(renderCard('sunrise', '09:00', '2026-12-20', place).begins).toEqual([
+      'The Sun does not rise here that day, so midnight stands in for sunrise.',
+    ]);
+    expect(renderCard('midnight', '09:00', '2026-06-20', place).begins).toEqual([]);
+    expect(renderCard('sunset', '09:00').begins).toEqual([]);
   });
 });

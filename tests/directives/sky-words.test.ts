@@ -39,7 +39,7 @@ const ENGLISH: Tongue = {
   sun: /\bSun\b|\bsunlight\b|\beclipse of the Sun\b/,
   looking: /\b(?:look|watch|see|seen|find|spot|view|observe|gaze|stare|point|face|follow|admire)\w*/i,
   harmless:
-    /^Never look at the Sun or near it\.$|^Look for the star before dawn only, and stop before the Sun is due\.$|\bSun (?:is )?fully down\b|\bit is not looked for by day\.$|^An eclipse of the Sun is followed only when an adult leads, either with certified solar filters or by indirect projection\b|\bafter sunset\b/,
+    /^Never look at the Sun or near it\.$|^Look for the star before dawn only, and stop before the Sun is due\.$|\bSun (?:is )?fully down\b|\bit is not looked for by day\.$|^An eclipse of the Sun is followed only when an adult leads, either with certified solar filters or by indirect projection\b|\bafter sunset\b|^Too near the Sun to look for tonight\.$/,
   points: /\b(?:north|south|east|west)\b/,
 };
 
@@ -48,7 +48,7 @@ const FRENCH: Tongue = {
   sun: /\bSoleil\b/,
   looking: /\b(?:regard|cherch|observ|vois|voir|voyez|vu|guett|repér|admir|contempl|fix|suivez|suivons|suit\b)\p{L}*/iu,
   harmless:
-    /^Il ne faut jamais regarder le Soleil, ni tout près de lui\.$|^Ne chercher l’étoile qu’avant l’aube, et s’arrêter avant l’heure du lever du Soleil\.$|\bSoleil (?:est )?(?:tout à fait|entièrement) couché|\bon ne la cherche pas en plein jour\.$|\bon ne peut voir aucun croissant\.$|^Une éclipse de Soleil ne se suit que sous la conduite d’un adulte, soit avec des filtres solaires certifiés, soit par projection indirecte\b/,
+    /^Il ne faut jamais regarder le Soleil, ni tout près de lui\.$|^Ne chercher l’étoile qu’avant l’aube, et s’arrêter avant l’heure du lever du Soleil\.$|\bSoleil (?:est )?(?:tout à fait|entièrement) couché|\bon ne la cherche pas en plein jour\.$|\bon ne peut voir aucun croissant\.$|^Une éclipse de Soleil ne se suit que sous la conduite d’un adulte, soit avec des filtres solaires certifiés, soit par projection indirecte\b|^Trop près du Soleil\u00a0: on ne la cherche pas cette nuit\.$/,
   points: /\b(?:nord|sud|est|ouest)\b(?! à| toute| une| le)/,
 };
 
@@ -212,8 +212,12 @@ describe('listWeekEclipses', () => {
     const say = (place: Place, date: string) =>
       listWeekEclipses(place, date).map((eclipse) => sayEclipse(eclipse, ENGLISH.labels, place.timeZone));
     expect(say(ESTUARY, '2026-03-03')).toEqual([
-      'Eclipse of the Moon, Wednesday 4 March: the shadow of the Earth covers the whole Moon. Here it lasts from 10:49 pm on Tuesday 3 March to 2:17 am and is deepest at 12:33 am. The Moon is then in the north, half-way up in the sky.',
+      'Eclipse of the Moon, in the night from Tuesday 3 March to Wednesday 4 March: the shadow of the Earth covers the whole Moon. Here it lasts from 10:49 pm to 2:17 am on Wednesday 4 March and is deepest at 12:33 am on Wednesday 4 March. The Moon is then in the north, half-way up in the sky.',
     ]);
+    // First seen well after midnight: the evening before is named all the same.
+    expect(say(ESTUARY, '2028-12-29')[0]).toMatch(
+      /^Eclipse of the Moon, in the night from Sunday 31 December to Monday 1 January: /,
+    );
     expect(say(paris, '2026-08-12')).toEqual([
       'Eclipse of the Sun, Wednesday 12 August: the Moon covers part of the Sun, 91 percent at most. Here it lasts from 7:23 pm to 8:58 pm and is deepest at 8:17 pm.',
     ]);

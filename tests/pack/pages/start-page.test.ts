@@ -25,7 +25,7 @@ describe('renderStartPage', () => {
     expect(findAll(renderStart(), '.week-eclipses')).toEqual([]);
     const [notice] = findAll(renderStart({ plan: { begins: '2026-03-02' } }), '.week-eclipses');
     const text = notice === undefined ? '' : readText(notice);
-    expect(text).toContain('Eclipse of the Moon, Wednesday 4 March');
+    expect(text).toContain('Eclipse of the Moon, in the night from Tuesday 3 March to Wednesday 4 March');
     expect(text).toContain('An eclipse of the Moon does not harm the eyes.');
     const [solar] = findAll(renderStart({ plan: { begins: '2028-07-17' } }), '.week-eclipses');
     expect(solar === undefined ? '' : readText(solar)).toMatch(
