@@ -2,6 +2,9 @@ import { MS_PER_DAY } from './day-number.ts';
 import type { InstantMs, Place } from './rules.ts';
 import { computeStand, findRiseSet } from './sky.ts';
 
+/** Where the Sun's centre stands at the end of civil twilight: degrees above the horizon, airless (definition). */
+export const CIVIL_TWILIGHT_DEGREES = -6;
+
 /** A stretch of time; the end is open. */
 export interface Stretch {
   readonly fromMs: InstantMs;

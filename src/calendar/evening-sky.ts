@@ -1,4 +1,4 @@
-import { listUp, type Stretch } from './above-horizon.ts';
+import { CIVIL_TWILIGHT_DEGREES, listUp, type Stretch } from './above-horizon.ts';
 import type { Almanac } from './almanac-types.ts';
 import { MS_PER_DAY } from './day-number.ts';
 import { requireLocalInstant } from './local-instant.ts';
@@ -76,9 +76,6 @@ export interface SchoolHours {
   readonly bedtime: string;
 }
 
-/** The Sun's centre at the end of civil twilight, airless (definition). */
-const DUSK_DEGREES = -6;
-
 /** Lower than this (degrees) the Moon is behind houses and trees: half a fist at arm's length (common practice, no source). */
 const CLEAR_DEGREES = 5;
 
@@ -121,8 +118,8 @@ export function isMoonTooNearSun(place: Place, atMs: InstantMs): boolean {
 
 /** The end of civil twilight, or the beginning of the evening if the Sun is as low as that; null if it does not sink so far. */
 function findDusk(place: Place, evening: Stretch): InstantMs | null {
-  if (computeStand('sun', place, evening.fromMs).altitudeDegrees < DUSK_DEGREES) return evening.fromMs;
-  return findSunSinking(DUSK_DEGREES, place, evening.fromMs, (evening.untilMs - evening.fromMs) / MS_PER_DAY);
+  if (computeStand('sun', place, evening.fromMs).altitudeDegrees < CIVIL_TWILIGHT_DEGREES) return evening.fromMs;
+  return findSunSinking(CIVIL_TWILIGHT_DEGREES, place, evening.fromMs, (evening.untilMs - evening.fromMs) / MS_PER_DAY);
 }
 
 /** The beginning of the stretch that holds an instant; undefined when none does. */

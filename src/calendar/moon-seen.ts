@@ -1,4 +1,4 @@
-import { findLongest, listUp, type Stretch } from './above-horizon.ts';
+import { CIVIL_TWILIGHT_DEGREES, findLongest, listUp, type Stretch } from './above-horizon.ts';
 import type { MoonView, NightSky } from './almanac-types.ts';
 import { type DayNumber, MS_PER_DAY } from './day-number.ts';
 import type { Lunations } from './lunations.ts';
@@ -13,9 +13,6 @@ import {
   findSunSinking,
   type MoonPose,
 } from './sky.ts';
-
-/** The Sun's centre at the end of civil twilight, airless (definition). */
-const CIVIL_TWILIGHT_DEGREES = -6;
 
 /** The dark of a date: sunset to sunrise; solar noon stands in where the Sun does not set or does not rise. */
 function computeDark(line: NightLine, day: DayNumber): Stretch {

@@ -1,12 +1,12 @@
 import type { ElementContent } from 'hast';
 import { h } from 'hastscript';
 import type { Almanac, MoonView, NightRecord, NightSky } from '../calendar/almanac-types.ts';
-import { requireCivilZone } from '../calendar/civil.ts';
 import { MS_PER_DAY } from '../calendar/day-number.ts';
 import { isMoonTooNearSun } from '../calendar/evening-sky.ts';
 import { requireLocalInstant } from '../calendar/local-instant.ts';
 import type { CivilDate, InstantMs } from '../calendar/rules.ts';
 import { findRiseSet } from '../calendar/sky.ts';
+import { readWallClock, type WallClock } from '../calendar/wall-clock.ts';
 import { fillLabel } from '../content/fill-label.ts';
 import type { Labels } from '../content/labels.ts';
 import { renderName } from '../content/render-name.ts';
@@ -22,8 +22,8 @@ export interface NightCard {
   readonly moon: MoonView;
   readonly sentence: string;
   /** When the Moon came up and goes down around the moment it is best seen; null where it does neither, or is not up. */
-  readonly rises: NightClock | null;
-  readonly sets: NightClock | null;
+  readonly rises: WallClock | null;
+  readonly sets: WallClock | null;
   /** True when the night begins at sunset and the Moon is up by then. */
   readonly upAtSunset: boolean;
   /** True when the Moon is up in the dark and neither rises nor sets. */
@@ -32,9 +32,9 @@ export interface NightCard {
   readonly tooNearSun: boolean;
   /** What the night should begin with and cannot, so that midnight stands in; null where it does begin so. */
   readonly missing: 'sunset' | 'sunrise' | null;
-  readonly begins: NightClock;
+  readonly begins: WallClock;
   /** The moment that the drawing shows. */
-  readonly drawnFor: NightClock;
+  readonly drawnFor: WallClock;
   /** The night that class time lies in, when it is another than the date's own. */
   readonly atClassTime?: ClassNight;
 }
@@ -42,15 +42,9 @@ export interface NightCard {
 /** A class that lies in another night than its date's own. */
 interface ClassNight {
   readonly record: NightRecord;
-  readonly begins: NightClock;
+  readonly begins: WallClock;
   /** Local time `HH:MM` of the class. */
   readonly classBegins: string;
-}
-
-/** A time on the wall clock, and the date it belongs to. */
-export interface NightClock {
-  readonly clock: string;
-  readonly date: CivilDate;
 }
 
 /** @param classBegins Local time `HH:MM` of the class on that date. */
@@ -62,8 +56,8 @@ export function computeNightCard(
 ): NightCard {
   const record = almanac.nightOn(date);
   const { timeZone } = almanac.place;
-  const toClock = (atMs: InstantMs | undefined): NightClock | null =>
-    atMs === undefined ? null : readClock(atMs, timeZone);
+  const toClock = (atMs: InstantMs | undefined): WallClock | null =>
+    atMs === undefined ? null : readWallClock(atMs, timeZone);
   const moon = almanac.moonBestSeen(record);
   const { riseMs, setMs } = moon.up ? findStretch(almanac, record, moon.atMs) : {};
   const classNight = almanac.nightAt(requireLocalInstant(timeZone, date, classBegins));
@@ -78,21 +72,16 @@ export function computeNightCard(
     upAllNight: moon.up && riseMs === undefined && setMs === undefined,
     tooNearSun: isMoonTooNearSun(almanac.place, moon.atMs),
     missing: findMissing(almanac, record),
-    begins: readClock(record.beginsMs, timeZone),
-    drawnFor: readClock(moon.atMs, timeZone),
+    begins: readWallClock(record.beginsMs, timeZone),
+    drawnFor: readWallClock(moon.atMs, timeZone),
     ...(classNight.date === record.date
       ? {}
-      : { atClassTime: { record: classNight, begins: readClock(classNight.beginsMs, timeZone), classBegins } }),
+      : { atClassTime: { record: classNight, begins: readWallClock(classNight.beginsMs, timeZone), classBegins } }),
   };
 }
 
 function findMissing({ rules }: Almanac, { beginsWith }: NightRecord): NightCard['missing'] {
   return rules.dayBegins === beginsWith || rules.dayBegins === 'midnight' ? null : rules.dayBegins;
-}
-
-function readClock(atMs: InstantMs, timeZone: string): NightClock {
-  const local = requireCivilZone(timeZone).renderLocal(atMs);
-  return { clock: local.slice(11, 16), date: local.slice(0, 10) };
 }
 
 /** The rise before and the set after an instant, looked for in the night itself and those beside it. */
@@ -160,7 +149,7 @@ export function renderNightPlace(record: NightRecord, { labels, namesLanguage }:
 }
 
 /** A time, with its day when it is another than `date`. */
-function sayClock({ clock, date: day }: NightClock, date: CivilDate, labels: Labels): string {
+function sayClock({ clock, date: day }: WallClock, date: CivilDate, labels: Labels): string {
   const time = labels.clock(clock);
   return day === date ? time : labels.text('clock-on-day', { time, day: labels.date(day, 'short') });
 }
@@ -177,7 +166,7 @@ function renderLooking(card: NightCard, labels: Labels): ElementContent[] {
 
 /** When the Moon rises and sets, in a line. */
 function sayMoonTimes(card: NightCard, labels: Labels): string {
-  const say = (time: NightClock) => sayClock(time, card.record.date, labels);
+  const say = (time: WallClock) => sayClock(time, card.record.date, labels);
   const parts = [
     ...(card.rises === null ? [] : [labels.text('moon-rises', { time: say(card.rises) })]),
     ...(card.upAtSunset ? [labels.text('moon-up-at-sunset')] : []),
@@ -210,7 +199,7 @@ function sayDate({ record, atClassTime, begins }: NightCard, labels: Labels): st
 /** Both nights, each with the day and time it begins, so that neither can be taken for the other. */
 function renderClassTime(card: NightCard, classNight: ClassNight, view: ViewContext): ElementContent[] {
   const { labels, namesLanguage } = view;
-  const sayWhen = ({ date, clock }: NightClock) =>
+  const sayWhen = ({ date, clock }: WallClock) =>
     labels.text('day-at-time', { day: labels.date(date, 'day'), time: labels.clock(clock) });
   return fillLabel(labels, 'class-time-night', {
     day: labels.date(card.record.date, 'day'),

@@ -1,9 +1,9 @@
-import { requireCivilZone } from '../calendar/civil.ts';
 import { MS_PER_DAY } from '../calendar/day-number.ts';
 import type { Eclipse } from '../calendar/eclipses.ts';
 import type { EveningSky, MoonStand } from '../calendar/evening-sky.ts';
 import { findCompassPoint } from '../calendar/evening-sky.ts';
 import type { CivilDate, InstantMs } from '../calendar/rules.ts';
+import { readWallClock } from '../calendar/wall-clock.ts';
 import type { Labels } from '../content/labels.ts';
 
 /** Where the words for heights change, in degrees (by eye, no source). */
@@ -18,13 +18,8 @@ interface Saying {
   readonly date: CivilDate;
 }
 
-function readLocal(atMs: InstantMs, timeZone: string): { date: CivilDate; clock: string } {
-  const local = requireCivilZone(timeZone).renderLocal(atMs);
-  return { date: local.slice(0, 10), clock: local.slice(11, 16) };
-}
-
 function sayTime(atMs: InstantMs, { labels, timeZone, date }: Saying): string {
-  const local = readLocal(atMs, timeZone);
+  const local = readWallClock(atMs, timeZone);
   const time = labels.clock(local.clock);
   return local.date === date ? time : labels.text('clock-on-day', { time, day: labels.date(local.date, 'day') });
 }
@@ -118,7 +113,7 @@ export function sayCare(keys: readonly CareKey[], labels: Labels): string {
  */
 export function sayEclipse(eclipse: Eclipse, labels: Labels, timeZone: string): string {
   const { deepest, of, seen } = eclipse;
-  const { date } = readLocal(seen.fromMs, timeZone);
+  const { date } = readWallClock(seen.fromMs, timeZone);
   const saying = { labels, timeZone, date };
   const times = labels.text('eclipse-times', {
     from: sayTime(seen.fromMs, saying),
@@ -134,10 +129,10 @@ const NIGHT_UNTIL_CLOCK = '08:00';
 
 /** The day it is first seen; of a lunar eclipse after midnight both days of the night, lest it be waited for an evening late. */
 function sayEclipseDate({ of, seen }: Eclipse, labels: Labels, timeZone: string): string {
-  const first = readLocal(seen.fromMs, timeZone);
-  const isPastMidnight = first.clock < NIGHT_UNTIL_CLOCK || readLocal(seen.untilMs, timeZone).date !== first.date;
+  const first = readWallClock(seen.fromMs, timeZone);
+  const isPastMidnight = first.clock < NIGHT_UNTIL_CLOCK || readWallClock(seen.untilMs, timeZone).date !== first.date;
   if (of === 'sun' || !isPastMidnight) return labels.date(first.date, 'day');
-  const sayDay = (atMs: InstantMs) => labels.date(readLocal(atMs, timeZone).date, 'day');
+  const sayDay = (atMs: InstantMs) => labels.date(readWallClock(atMs, timeZone).date, 'day');
   return labels.text('eclipse-night', {
     evening: sayDay(seen.fromMs - MS_PER_DAY / 2),
     morning: sayDay(seen.fromMs + MS_PER_DAY / 2),

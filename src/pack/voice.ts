@@ -1,6 +1,5 @@
-import { requireCivilZone } from '../calendar/civil.ts';
-import { MS_PER_DAY, renderCivilDate } from '../calendar/day-number.ts';
 import type { CivilDate, InstantMs } from '../calendar/rules.ts';
+import { readWallClock } from '../calendar/wall-clock.ts';
 import type { PlaceholderOf, TextKey } from '../content/label-catalogue.ts';
 import type { Labels } from '../content/labels.ts';
 
@@ -39,7 +38,6 @@ const MINUTES_PER_HOUR = 60;
  * @param about The date spoken of.
  */
 export function createVoice(labels: Labels, timeZone: string, about: CivilDate): Voice {
-  const zone = requireCivilZone(timeZone);
   const sayDate = (date: CivilDate) => labels.date(date, date.slice(0, 4) === about.slice(0, 4) ? 'day' : 'long');
   const sayClock = (date: CivilDate, time: string, near: CivilDate) =>
     date === near
@@ -50,30 +48,17 @@ export function createVoice(labels: Labels, timeZone: string, about: CivilDate):
     say: (key, values) => labels.parts(key, values),
     date: sayDate,
     clock: (atMs, near) => {
-      const { date, time } = splitLocal(zone.renderLocal(atMs));
-      return sayClock(date, time, near);
+      const { date, clock } = readWallClock(atMs, timeZone);
+      return sayClock(date, clock, near);
     },
     instant: (atMs) => {
-      const { date, time } = splitLocal(zone.renderLocal(atMs));
-      const utc = renderUtc(atMs);
-      const values = { date: sayDate(date), time: labels.clock(time), utc: sayClock(utc.date, utc.time, date) };
+      const { date, clock } = readWallClock(atMs, timeZone);
+      const utc = readWallClock(atMs, 'UTC');
+      const values = { date: sayDate(date), time: labels.clock(clock), utc: sayClock(utc.date, utc.clock, date) };
       return labels.text('local-and-utc', values);
     },
     duration: (minutes) => sayDuration(Math.floor(minutes), labels),
   };
-}
-
-function splitLocal(local: string): { date: CivilDate; time: string } {
-  return { date: local.slice(0, 10), time: local.slice(11, 16) };
-}
-
-/** Date and clock time in universal time. */
-function renderUtc(atMs: InstantMs): { date: CivilDate; time: string } {
-  const day = Math.floor(atMs / MS_PER_DAY);
-  const minutes = Math.floor((atMs - day * MS_PER_DAY) / 60_000);
-  const pad = (value: number) => String(value).padStart(2, '0');
-  const time = `${pad(Math.floor(minutes / MINUTES_PER_HOUR))}:${pad(minutes % MINUTES_PER_HOUR)}`;
-  return { date: renderCivilDate(day), time };
 }
 
 function sayDuration(minutes: number, labels: Labels): string {
