@@ -2,6 +2,7 @@ import { type Document, isAlias, isMap, isScalar, isSeq, type Node, type Pair, p
 import type { Diagnostic, SourcePlace } from './diagnostic.ts';
 import { findPlainYaml } from './quick-yaml.ts';
 import type { SourceFile } from './types.ts';
+import { findYamlDepth } from './yaml-depth.ts';
 import { describeYamlFault } from './yaml-faults.ts';
 import { toYamlValue } from './yaml-value.ts';
 
@@ -38,6 +39,8 @@ export function parseYaml(text: string, start: SourcePlace): YamlDocument {
   const marked = text.startsWith('\uFEFF') ? text.slice(1) : text;
   // A carriage return alone ends a line (YAML 1.2.2, section 5.4); the readers know only the other two.
   const source = marked.includes('\r') ? marked.replace(/\r(?!\n)/g, '\n') : marked;
+  const deepAt = findYamlDepth(source);
+  if (deepAt !== undefined) return describeTooDeep(computePlace(source, deepAt, start));
   const plain = findPlainYaml(source);
   if (plain === undefined) return parseWithPlaces(source, start);
   // Places are asked for by findings only: most files have none.
@@ -50,6 +53,17 @@ export function parseYaml(text: string, start: SourcePlace): YamlDocument {
       full ??= parseWithPlaces(source, start);
       return full.placeOf(path, part);
     },
+  };
+}
+
+/** A text that is not read at all. */
+function describeTooDeep(place: SourcePlace): YamlDocument {
+  const message = describeYamlFault('RESOURCE_EXHAUSTION', '');
+  return {
+    file: place.file,
+    value: null,
+    faults: [{ rule: 'yaml-syntax', severity: 'error', place, message }],
+    placeOf: () => place,
   };
 }
 
