@@ -1,6 +1,6 @@
 import type { Almanac, NightRecord } from './almanac-types.ts';
 import { type DayNumber, MS_PER_DAY, parseCivilDate, renderCivilDate } from './day-number.ts';
-import { computeExplanation } from './explain.ts';
+import { createExplainer } from './explain.ts';
 import { createLunations } from './lunations.ts';
 import { createMemo } from './memo.ts';
 import { createMonths, type Months } from './months.ts';
@@ -71,7 +71,8 @@ function computeNight(line: NightLine, months: Months, day: DayNumber): NightRec
   if (fitted === undefined) throw new Error(`Night ${nightOfMonth} of ${month.record.firstDate} has no name.`);
   const { night, repeat } = fitted;
   const basis = nightOfMonth > month.observedFrom ? 'observed' : 'computed';
-  const stretch = { beginsMs: beginning.atMs, endsMs, beginsWith: beginning.with };
+  const { atMs: beginsMs, with: beginsWith, sunStays } = beginning;
+  const stretch = { beginsMs, endsMs, beginsWith, ...(sunStays !== undefined && { sunStays }) };
   return { date, ...stretch, night, repeat, nightOfMonth, month: month.record, basis };
 }
 
@@ -100,6 +101,7 @@ export function createAlmanac(rules: CalendarRules, place: Place): Almanac {
   const lunations = createLunations();
   const months = createMonths(rules, line, lunations);
   const nightOf = createMemo(NIGHTS_KEPT, (day: DayNumber) => computeNight(line, months, day));
+  const explain = createExplainer({ rules, line, lunations, months });
   const ofRecord = <Value>(compute: (day: DayNumber) => Value) => {
     const remembered = createMemo(NIGHTS_KEPT, compute);
     return (record: NightRecord) => remembered(parseCivilDate(record.date));
@@ -118,7 +120,7 @@ export function createAlmanac(rules: CalendarRules, place: Place): Almanac {
     nightAt: (instantMs) => nightOf(line.dayHolding(requireInstant(instantMs))),
     nights: (from, to) => listNights(line, nightOf, requireRangeEnd(from), requireRangeEnd(to)),
     nightsOfMonth: (date) => months.monthOf(requireDate(date)).days.map(nightOf),
-    explain: (date) => computeExplanation(rules, line, lunations, months, nightOf(requireDate(date))),
+    explain: (date) => explain(nightOf(requireDate(date))),
     skyOf: ofRecord((day) => computeNightSky(line, lunations, place, day, nightOf(day))),
     moonBestSeen: ofRecord((day) => computeMoonBestSeen(line, place, day)),
     moonHighest: ofRecord((day) => computeMoonHighest(line, place, day)),

@@ -1,133 +1,61 @@
-import { type CrescentReport, findClassLimit } from './crescent.ts';
-import type { CloseCall } from './explanation.ts';
-import type { Lunations } from './lunations.ts';
-import { DEFAULT_VISIBILITY } from './month-openings.ts';
+import type { DayNumber } from './day-number.ts';
+import type { Doubt } from './doubt-types.ts';
+import { type CloseCall, type CloseReason, isOfYear, type OtherNight } from './explanation.ts';
 import type { MonthSpan, Months } from './months.ts';
-import type { NightLine } from './night-line.ts';
-import type { CalendarRules, InstantMs } from './rules.ts';
+import { NoNightError } from './no-night-error.ts';
 
-/**
- * A phase within an hour of the boundary of its night is a close call. An hour holds the doubt in the sky (two minutes
- * for the Moon, some minutes for refraction and the height of the horizon), the few minutes from a school to its
- * keeper's place, and the twilight by which people may mean sunset or dark.
- */
-const CLOSE_MINUTES = 60;
-
-/** A crescent this near to the limit of its class; Yallop's classes overlap by more in his own list of sightings. */
-const CLOSE_Q = 0.05;
-
-const MS_PER_MINUTE = 60_000;
-
-/** The nearer boundary of a night. */
-export interface NightMargin {
-  readonly boundaryMs: InstantMs;
-  readonly minutes: number;
+/** The month of a date; null where the calendar, had it fallen otherwise, could not tell. */
+function findMonth(months: Months, day: DayNumber): MonthSpan | null {
+  try {
+    return months.monthOf(day);
+  } catch (error) {
+    if (error instanceof NoNightError) return null;
+    throw error;
+  }
 }
 
-/** How far an instant lies from the nearer boundary of the night that holds it. */
-export function computeNightMargin(line: NightLine, atMs: InstantMs): NightMargin {
-  const day = line.dayHolding(atMs);
-  const beginsMs = line.beginningOf(day).atMs;
-  const endsMs = line.beginningOf(line.zone.nextDay(day)).atMs;
-  const boundaryMs = atMs - beginsMs <= endsMs - atMs ? beginsMs : endsMs;
-  return { boundaryMs, minutes: roundTenth(Math.abs(atMs - boundaryMs) / MS_PER_MINUTE) };
+function describeNight({ names, days, record }: MonthSpan, day: DayNumber): OtherNight {
+  const index = days.indexOf(day);
+  const { name, number, year, length } = record;
+  return {
+    night: names[index]?.night.name ?? '',
+    nightOfMonth: index + 1,
+    month: { name, number, year, length },
+  };
 }
 
-function roundTenth(value: number): number {
-  return Math.round(value * 10) / 10;
+/** Whether the month would be another, be it by its name, its place in the year, or its year. */
+function isAnotherMonth({ month: one }: OtherNight, { month: other }: OtherNight): boolean {
+  return one.name !== other.name || one.number !== other.number || one.year !== other.year;
 }
 
-function listCloseCrescents(evenings: readonly CrescentReport[], limit: number): CloseCall[] {
-  return evenings.flatMap(({ date, q }) =>
-    q !== null && Math.abs(q - limit) <= CLOSE_Q ? [{ what: 'crescent' as const, date, q, marginQ: q - limit }] : [],
+/** Whether the date would be another night. The length of its month tells only on the month's last night. */
+function isAnotherNight(one: OtherNight, other: OtherNight): boolean {
+  const isLast = ({ nightOfMonth, month: { length } }: OtherNight) => nightOfMonth === length;
+  return (
+    one.night !== other.night ||
+    one.nightOfMonth !== other.nightOfMonth ||
+    isLast(one) !== isLast(other) ||
+    isAnotherMonth(one, other)
   );
 }
 
-/** Whether another first night of a month was near; none where a record gave it. */
-function listOpeningCalls(rules: CalendarRules, line: NightLine, months: Months, lunation: number): CloseCall[] {
-  if (months.findBeginning(lunation)?.record) return [];
-  const { phaseMs, search } = months.openingOf(lunation);
-  const limit = findClassLimit(rules.monthBegins.visibility ?? DEFAULT_VISIBILITY);
-  if (search) return listCloseCrescents(search.evenings, limit);
-  const { minutes } = computeNightMargin(line, phaseMs);
-  return minutes <= CLOSE_MINUTES ? [{ what: 'opening-phase', marginMinutes: minutes }] : [];
-}
-
 /**
- * Whether the end of the month was near to being another, and this night or its name with it. Names before the last
- * night depend on the length only where flexible ones are fitted, and then from the last anchor on.
+ * The calls that were close on the way to a night: those to check by eye, or to ask the keeper about. Each doubt about
+ * the night's month is turned the other way, and the calendar worked out with it: the call counts for the nights that
+ * would then have another name, another place in their month, or another month, and for the last night before a month
+ * that might begin sooner or later. So the beginning of a year, where it is truly in doubt, counts for every night whose
+ * month hangs on it, which may be a year of them.
+ * @param doubts Those about the month.
+ * @param day A date of the month.
  */
-function listEndingCalls(
-  rules: CalendarRules,
-  line: NightLine,
-  months: Months,
-  month: MonthSpan,
-  index: number,
-): CloseCall[] {
-  const isFlexible = rules.groups.some(({ nights }) => nights.some(({ flexible }) => flexible === true));
-  const lastAnchor = Math.max(0, ...month.anchors.map((anchor) => anchor.index));
-  const hangsOnEnd = index === month.days.length - 1 || (isFlexible && index >= lastAnchor);
-  return hangsOnEnd ? listOpeningCalls(rules, line, months, month.lunation + 1) : [];
-}
-
-/** Whether another first month of a year was near: the phase on the marker's own night, or on the night before it. */
-function listYearCalls(
-  rules: CalendarRules,
-  line: NightLine,
-  lunations: Lunations,
-  months: Months,
-  year: number,
-): CloseCall[] {
-  const { phase, onOrAfter } = rules.yearBegins;
-  const marker = months.markerOf(year);
-  const lunation = months.phaseLunationOf(months.firstMonthOf(year));
-  const phases = [lunation, lunation - 1].map((each) => lunations.phaseInstant(each, phase));
-  const near = phases.find((atMs) => {
-    const nights = line.dayHolding(atMs) - marker.day;
-    if (nights !== 0 && nights !== -1) return false;
-    // A date does not move, so that only the phase is in doubt.
-    const minutes = Math.abs(atMs - line.beginningOf(marker.day).atMs) / MS_PER_MINUTE;
-    return onOrAfter.kind !== 'date' || minutes <= CLOSE_MINUTES;
+export function listCloseCalls(doubts: readonly Doubt[], month: MonthSpan, day: DayNumber): readonly CloseCall[] {
+  const here = describeNight(month, day);
+  return doubts.flatMap(({ reasons, other }) => {
+    const span = findMonth(other, day);
+    const otherwise = span === null ? null : describeNight(span, day);
+    const decides = (reason: CloseReason) =>
+      otherwise === null || (isOfYear(reason) ? isAnotherMonth : isAnotherNight)(here, otherwise);
+    return reasons.filter(decides).map((reason) => ({ ...reason, otherwise }));
   });
-  if (near === undefined) return [];
-  const calls: CloseCall[] = [{ what: 'year-marker', marginNights: line.dayHolding(near) - marker.day }];
-  if (!marker.rising || onOrAfter.kind !== 'rising') return calls;
-  const { morning, morningBefore } = marker.rising;
-  const offs = [morning, morningBefore].flatMap((each) =>
-    each ? [Math.abs(each.starAltitudeDegrees - onOrAfter.starAltitudeDegrees)] : [],
-  );
-  return [...calls, { what: 'rising', marginDegrees: Math.min(...offs) }];
-}
-
-/** The next year's beginning tells whether this year has thirteen months, and so the names after the thirteenth's place. */
-function listYearsInDoubt(rules: CalendarRules, { record }: MonthSpan): readonly number[] {
-  const after = rules.thirteenthMonth?.after ?? 12;
-  return record.number > after || record.number >= 12 ? [record.year, record.year + 1] : [record.year];
-}
-
-/** An anchor's phase near the boundary of its night, unless an observation named the night. */
-function listAnchorCalls(line: NightLine, month: MonthSpan, index: number): CloseCall[] {
-  const isObserved = month.seen.some((seen) => seen.index <= index);
-  if (isObserved) return [];
-  return month.anchors.flatMap(({ atMs, phase }) => {
-    const { minutes } = computeNightMargin(line, atMs);
-    return minutes <= CLOSE_MINUTES ? [{ what: 'anchor' as const, phase, marginMinutes: minutes }] : [];
-  });
-}
-
-/** The calls that were close on the way to a night: those to check by eye, or to ask the keeper about. */
-export function listCloseCalls(
-  rules: CalendarRules,
-  line: NightLine,
-  lunations: Lunations,
-  months: Months,
-  month: MonthSpan,
-  index: number,
-): readonly CloseCall[] {
-  return [
-    ...listOpeningCalls(rules, line, months, month.lunation),
-    ...listEndingCalls(rules, line, months, month, index),
-    ...listAnchorCalls(line, month, index),
-    ...listYearsInDoubt(rules, month).flatMap((year) => listYearCalls(rules, line, lunations, months, year)),
-  ];
 }

@@ -1,12 +1,16 @@
 import type { NightRecord } from './almanac-types.ts';
-import { computeNightMargin, listCloseCalls } from './close-calls.ts';
+import { listCloseCalls } from './close-calls.ts';
 import { type DayNumber, parseCivilDate, renderCivilDate } from './day-number.ts';
+import type { Reckoning } from './doubt-types.ts';
+import { listDoubts } from './doubts.ts';
 import type { MonthEnding, NightExplanation } from './explanation.ts';
 import type { Lunations } from './lunations.ts';
+import { createMemo } from './memo.ts';
 import { DEFAULT_VISIBILITY } from './month-openings.ts';
 import type { MonthSpan, Months } from './months.ts';
 import { findPhaseWithin } from './moon-seen.ts';
 import type { NightLine } from './night-line.ts';
+import { computeNightMargin } from './night-margin.ts';
 import type { SkyRecord } from './records.ts';
 import type { CalendarRules } from './rules.ts';
 
@@ -88,29 +92,28 @@ function explainName(line: NightLine, month: MonthSpan, index: number, runLength
   };
 }
 
-/**
- * The chain from sky to name for a night.
- * @param record A night of this calendar.
- */
-export function computeExplanation(
-  rules: CalendarRules,
-  line: NightLine,
-  lunations: Lunations,
-  months: Months,
-  record: NightRecord,
-): NightExplanation {
-  const month = months.monthOf(parseCivilDate(record.date));
-  const index = record.nightOfMonth - 1;
-  const { date, beginsMs, endsMs, beginsWith, night, repeat, nightOfMonth } = record;
-  const closeCalls = listCloseCalls(rules, line, lunations, months, month, index);
-  return {
-    ...{ date, beginsMs, endsMs, beginsWith, night, repeat, nightOfMonth },
-    dayBegins: rules.dayBegins,
-    month: explainMonth(rules, line, months, month),
-    year: explainYear(rules, lunations, months, month),
-    name: explainName(line, month, index, months.run.length),
-    phase: findPhaseWithin(lunations, { fromMs: beginsMs, untilMs: endsMs }),
-    closeCall: closeCalls.length > 0,
-    closeCalls,
+/** A lesson week lies in one month or two. */
+const MONTHS_KEPT = 3;
+
+/** Makes what gives the chain from sky to name for a night of a calendar. */
+export function createExplainer(reckoning: Reckoning): (record: NightRecord) => NightExplanation {
+  const { rules, line, lunations, months } = reckoning;
+  const doubtsOf = createMemo(MONTHS_KEPT, (month: MonthSpan) => listDoubts(reckoning, month));
+  return (record) => {
+    const day = parseCivilDate(record.date);
+    const month = months.monthOf(day);
+    const { date, beginsMs, endsMs, beginsWith, sunStays, night, repeat, nightOfMonth } = record;
+    const closeCalls = listCloseCalls(doubtsOf(month), month, day);
+    return {
+      ...{ date, beginsMs, endsMs, beginsWith, night, repeat, nightOfMonth },
+      dayBegins: rules.dayBegins,
+      ...(sunStays !== undefined && { sunStays }),
+      month: explainMonth(rules, line, months, month),
+      year: explainYear(rules, lunations, months, month),
+      name: explainName(line, month, nightOfMonth - 1, months.run.length),
+      phase: findPhaseWithin(lunations, { fromMs: beginsMs, untilMs: endsMs }),
+      closeCall: closeCalls.length > 0,
+      closeCalls,
+    };
   };
 }

@@ -8,23 +8,83 @@ import type {
   MonthOpening,
   Observation,
   PhaseName,
+  SunStays,
   YearMarker,
 } from './rules.ts';
 
 export type { CrescentReport } from './crescent.ts';
 
+/** Which month's beginning is in doubt: that of the month spoken of, or of the one that follows and so ends it. */
+export type OpenedMonth = 'this-month' | 'next-month';
+
+/** How near a phase, an equinox or a solstice is to the boundary of its night. */
+interface BoundaryDoubt {
+  /** From it to the boundary: up to an hour, or more where that is unsure. */
+  readonly marginMinutes: number;
+  /** The Sun only just rises or sets there, or only just does not: the boundary itself may lie hours from here. */
+  readonly isUnsure: boolean;
+}
+
+/** A phase in doubt, or on which a year hangs. */
+interface PhaseDoubt {
+  readonly phase: PhaseName;
+  readonly atMs: InstantMs;
+}
+
+/** A month whose beginning is in doubt. */
+interface MonthDoubt {
+  readonly opens: OpenedMonth;
+  /** Its first date by the rule, as computed. */
+  readonly firstDate: CivilDate;
+}
+
+/** A year whose beginning is in doubt, with the phase by which its first month is found. */
+interface YearDoubt extends PhaseDoubt {
+  readonly year: number;
+  /** The date of the night from which the year is measured. */
+  readonly markerDate: CivilDate;
+}
+
 /** Why a call is close: whoever can, checks it by eye. */
-export type CloseCall =
-  /** The month's opening phase falls within an hour of the boundary of its night. */
-  | { readonly what: 'opening-phase'; readonly marginMinutes: number }
-  /** A crescent that was tested for the month has a q within 0.05 of the limit; `marginQ` is q less the limit. */
-  | { readonly what: 'crescent'; readonly date: CivilDate; readonly q: number; readonly marginQ: number }
-  /** A phase falls within a night of a year's marker, so that the names of months might be others. */
-  | { readonly what: 'year-marker'; readonly marginNights: number }
-  /** With `year-marker`, where that is a star: how far it stood from its altitude on the nearer of the two mornings. */
-  | { readonly what: 'rising'; readonly marginDegrees: number }
-  /** The phase of an anchor falls within an hour of the boundary of its night. */
-  | { readonly what: 'anchor'; readonly phase: PhaseName; readonly marginMinutes: number };
+export type CloseReason =
+  /** A month's opening phase falls near the boundary of its night. */
+  | ({ readonly what: 'opening-phase' } & MonthDoubt & PhaseDoubt & BoundaryDoubt)
+  /** A crescent that was tested for a month, at `atMs`, has a q within 0.05 of the limit; `marginQ` is q less the limit. */
+  | ({
+      readonly what: 'crescent';
+      readonly date: CivilDate;
+      readonly atMs: InstantMs;
+      readonly q: number;
+      readonly marginQ: number;
+    } & MonthDoubt)
+  /** The phase of an anchor falls near the boundary of its night; `night` is the name that is tied to it. */
+  | ({ readonly what: 'anchor'; readonly night: string } & PhaseDoubt & BoundaryDoubt)
+  /** The year's phase falls near the beginning of the marker's night, from which on it counts. */
+  | ({ readonly what: 'year-phase' } & YearDoubt & BoundaryDoubt)
+  /** The equinox or solstice falls near the boundary of its night, and the phase on that night or the one beyond. */
+  | ({ readonly what: 'year-marker' } & YearDoubt & BoundaryDoubt)
+  /** The phase falls within a night of a star's morning; the margin is how far the star stood from the height that counts. */
+  | ({ readonly what: 'rising'; readonly star: string; readonly marginDegrees: number } & YearDoubt);
+
+/** Whether a reason is about the beginning of a year. */
+export function isOfYear({ what }: Pick<CloseReason, 'what'>): boolean {
+  return what === 'year-phase' || what === 'year-marker' || what === 'rising';
+}
+
+/** What a date would be if a call fell the other way. */
+export interface OtherNight {
+  readonly night: string;
+  readonly nightOfMonth: number;
+  readonly month: {
+    readonly name: string;
+    readonly number: number;
+    readonly year: number;
+    readonly length: number;
+  };
+}
+
+/** A close call on the way to a night; `otherwise` is null where the calendar then could not tell the month. */
+export type CloseCall = CloseReason & { readonly otherwise: OtherNight | null };
 
 /** What fixed the first night of the month. */
 export type MonthBasis =
@@ -47,6 +107,8 @@ export interface NightExplanation {
   readonly dayBegins: DayBegins;
   /** What the night begins with here; `midnight` where the Sun does not rise or set. */
   readonly beginsWith: DayBegins;
+  /** Only where midnight stands in for sunset or sunrise: whether the Sun stays up that day, or down. */
+  readonly sunStays?: SunStays;
   readonly night: RunNight;
   readonly repeat: boolean;
   readonly nightOfMonth: number;

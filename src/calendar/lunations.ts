@@ -38,10 +38,8 @@ function computeQuarter(quarter: number): InstantMs {
   return found;
 }
 
-/** Makes the phases of the real Moon, each searched for once. */
-export function createLunations(): Lunations {
-  const quarterInstant = createMemo(PHASES_KEPT, computeQuarter);
-  const phaseInstant = (lunation: number, phase: PhaseName) => quarterInstant(4 * lunation + PHASES.indexOf(phase));
+/** Numbers phases by when they fall. */
+function numberPhases(phaseInstant: Lunations['phaseInstant']): Lunations {
   const firstFrom = (phase: PhaseName, instantMs: InstantMs) => {
     const meanLunations = (instantMs - EPOCH_MS) / (LUNATION_DAYS * MS_PER_DAY) - PHASES.indexOf(phase) / 4;
     let lunation = Math.ceil(meanLunations);
@@ -51,4 +49,17 @@ export function createLunations(): Lunations {
     return lunation;
   };
   return { phaseInstant, firstFrom, lunationAt: (instantMs) => firstFrom('new-moon', instantMs + 1) - 1 };
+}
+
+/** Makes the phases of the real Moon, each searched for once. */
+export function createLunations(): Lunations {
+  const quarterInstant = createMemo(PHASES_KEPT, computeQuarter);
+  return numberPhases((lunation, phase) => quarterInstant(4 * lunation + PHASES.indexOf(phase)));
+}
+
+/** The same phases but for one, which falls at another instant: to see what would hang on it. */
+export function movePhase(lunations: Lunations, lunation: number, phase: PhaseName, toMs: InstantMs): Lunations {
+  return numberPhases((each, name) =>
+    each === lunation && name === phase ? toMs : lunations.phaseInstant(each, name),
+  );
 }

@@ -4,10 +4,11 @@ import type { Sentence, Voice } from './voice.ts';
 /** How the year was found, and which of its months this is. */
 export function sayYear({ month, year }: NightExplanation, voice: Voice): Sentence[] {
   const phase = { phase: voice.labels.phase(year.phase), instant: voice.instant(year.phaseAtMs) };
+  const first = { ...phase, date: voice.date(year.markerDate) };
   const place = { month: { name: month.name }, n: String(month.number), year: String(month.year) };
   return [
     sayMarker(year, voice),
-    voice.say('explain-year', phase),
+    voice.say('explain-year', first),
     voice.say(month.intercalary ? 'explain-extra-month' : 'explain-month-number', place),
   ];
 }
