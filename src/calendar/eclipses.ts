@@ -26,7 +26,10 @@ interface Cover {
 /** An eclipse that is seen from a place, if only in part. */
 export interface Eclipse extends EclipseCourse {
   readonly of: 'sun' | 'moon';
-  /** The part of it, the penumbra's aside, during which the Sun or the Moon is above the horizon. */
+  /**
+   * The part of it, the penumbra's aside, during which it is seen: the Sun above the horizon; the Moon above it and the Sun
+   * wholly below, for about moonrise and moonset an eclipsed Moon can stand over against a Sun that is up.
+   */
   readonly seen: Stretch;
   /** Its deepest instant within `seen`, where Sun or Moon then stands, and how much is covered then. */
   readonly deepest: Stand & Cover;
@@ -82,12 +85,27 @@ function computeGap({ fromMs, untilMs }: Stretch, atMs: InstantMs): number {
   return Math.max(0, fromMs - atMs, atMs - untilMs);
 }
 
-/** Null when the Sun or the Moon is below the horizon all the while. */
+/** What is left of a stretch without others, which are in order and within it. */
+function* cutOut({ fromMs, untilMs }: Stretch, others: readonly Stretch[]): Generator<Stretch> {
+  let leftMs = fromMs;
+  for (const other of others) {
+    if (other.fromMs > leftMs) yield { fromMs: leftMs, untilMs: other.fromMs };
+    leftMs = other.untilMs;
+  }
+  if (untilMs > leftMs) yield { fromMs: leftMs, untilMs };
+}
+
+function listSeen(of: Eclipse['of'], place: Place, within: Stretch): readonly Stretch[] {
+  const up = listUp(of, place, within);
+  return of === 'sun' ? up : up.flatMap((stretch) => [...cutOut(stretch, listUp('sun', place, stretch))]);
+}
+
+/** Null when nothing of it is seen. */
 function findSeen(of: Eclipse['of'], place: Place, course: EclipseCourse): Eclipse | null {
   const { greatestMs } = course;
   let seen: Stretch | null = null;
-  for (const up of listUp(of, place, { fromMs: course.beginsMs, untilMs: course.endsMs })) {
-    if (seen === null || computeGap(up, greatestMs) < computeGap(seen, greatestMs)) seen = up;
+  for (const stretch of listSeen(of, place, { fromMs: course.beginsMs, untilMs: course.endsMs })) {
+    if (seen === null || computeGap(stretch, greatestMs) < computeGap(seen, greatestMs)) seen = stretch;
   }
   if (seen === null) return null;
   const atMs = Math.min(Math.max(greatestMs, seen.fromMs), seen.untilMs);
@@ -97,7 +115,8 @@ function findSeen(of: Eclipse['of'], place: Place, course: EclipseCourse): Eclip
 
 /**
  * The eclipses of Sun and Moon that are seen from a place, in order of time; lunar ones of the penumbra alone count,
- * though hardly anyone notices them. The horizon is level, as for rise and set. Left out is an eclipse of the Sun during
+ * though hardly anyone notices them. The horizon is level, as for rise and set. Of an eclipse that is seen twice, the Moon
+ * setting and rising in the midst of it, the stretch next to the greatest is told. Left out is an eclipse of the Sun during
  * which the Sun both rises and sets: a polar day of an hour or two.
  * @param fromMs An eclipse is listed when some of what is seen of it lies at or after this instant.
  * @param untilMs And some before this one.

@@ -1,10 +1,12 @@
 import type { ElementContent } from 'hast';
 import { h } from 'hastscript';
+import type { NightRecord } from '../calendar/almanac-types.ts';
 import { requireCivilZone } from '../calendar/civil.ts';
 import { MS_PER_DAY, parseCivilDate } from '../calendar/day-number.ts';
 import { type Eclipse, listEclipses } from '../calendar/eclipses.ts';
 import { createMemo } from '../calendar/memo.ts';
 import type { CivilDate, InstantMs, Place } from '../calendar/rules.ts';
+import { readWallClock } from '../calendar/wall-clock.ts';
 import { addDays, computeMonday } from '../content/civil-date.ts';
 import type { Labels } from '../content/labels.ts';
 import { sayEclipse } from './sky-words.ts';
@@ -33,6 +35,31 @@ const listOfPlace = createMemo(8, (place: Place) =>
  */
 export function listWeekEclipses(place: Place, date: CivilDate): readonly Eclipse[] {
   return listOfPlace(place)(computeMonday(date));
+}
+
+/** The midst of what is seen. */
+function computeMidst({ seen }: Eclipse): InstantMs {
+  return (seen.fromMs + seen.untilMs) / 2;
+}
+
+/** The eclipses of a date: of the Sun on that day, of the Moon from its noon to the next, whatever the nights begin with. */
+export function listDateEclipses(place: Place, date: CivilDate): readonly Eclipse[] {
+  return listWeekEclipses(place, date).filter((eclipse) => {
+    const sinceNoonMs = eclipse.of === 'moon' ? MS_PER_DAY / 2 : 0;
+    return readWallClock(computeMidst(eclipse) - sinceNoonMs, place.timeZone).date === date;
+  });
+}
+
+/** The eclipses of a night of the calendar: of the Moon within it, of the Sun on the day whose date it carries. */
+export function listNightEclipses(
+  place: Place,
+  { date, beginsMs, endsMs }: Pick<NightRecord, 'date' | 'beginsMs' | 'endsMs'>,
+): readonly Eclipse[] {
+  return listWeekEclipses(place, date).filter((eclipse) => {
+    const midstMs = computeMidst(eclipse);
+    if (eclipse.of === 'moon') return beginsMs <= midstMs && midstMs < endsMs;
+    return readWallClock(midstMs, place.timeZone).date === date;
+  });
 }
 
 /** A paragraph an eclipse; the cautions are left to the caller. */

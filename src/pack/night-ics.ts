@@ -3,7 +3,9 @@ import type { CalendarRules, CivilDate } from '../calendar/rules.ts';
 import { addDays } from '../content/civil-date.ts';
 import type { Labels } from '../content/labels.ts';
 import type { Calendar, School } from '../content/types.ts';
+import { listNightEclipses } from '../directives/eclipse-notice.ts';
 import { fillSentence } from '../directives/fill-sentence.ts';
+import { listEclipseCare, sayCare, sayEclipse } from '../directives/sky-words.ts';
 import { escapeIcsText, foldIcsLine } from './ics-line.ts';
 import { sayStretch } from './say-explanation.ts';
 import { createVoice, renderPlain } from './voice.ts';
@@ -16,7 +18,7 @@ export interface IcsSource {
   readonly labels: Labels;
 }
 
-/** Nights without observations are as they always were; RFC 5545 wants some date all the same. */
+/** Where nothing was observed or announced, nights are as they always were; RFC 5545 wants some date all the same. */
 const EARLIEST_STAMP: CivilDate = '1970-01-01';
 
 /**
@@ -25,7 +27,8 @@ const EARLIEST_STAMP: CivilDate = '1970-01-01';
  * rules of recurrence, since no rule of that kind can follow the Moon.
  * - `UID` depends on the date, the calendar file and the school file only, so a file made anew replaces the old events.
  * - `DTSTAMP` is the newest date among the observations and announced months, or else 1970-01-01: the same content gives
- *   the same bytes at any time. Only an observation of a date later than all the others gives a later stamp.
+ *   the same bytes at any time. It tells of a change only where the new observation or announced month bears a later date
+ *   than all others, and lies ahead where months are announced ahead; programs that subscribe go by `UID` all the same.
  * @param nights In order; taken one by one.
  */
 export function* renderNightsIcs(source: IcsSource, nights: Iterable<NightRecord>): Generator<string> {
@@ -76,13 +79,27 @@ function listEvent(source: IcsSource, night: NightRecord, stamp: string): string
   ];
 }
 
-/** When the night begins, its place in the month, and the tradition's sentence. */
-function describeNight({ almanac, calendar, labels }: IcsSource, night: NightRecord): string {
+/**
+ * The tradition's sentence, when the night begins, its place in the month, and an eclipse of the Moon. One of the Sun is
+ * left to the pages, which say how to look safely: a line on a telephone, at that minute, would only make people look up.
+ */
+function describeNight(source: IcsSource, night: NightRecord): string {
+  const { almanac, calendar, labels } = source;
   const voice = createVoice(labels, almanac.place.timeZone, night.date);
   const stretch = sayStretch({ ...night, dayBegins: calendar.dayBegins }, voice).map(renderPlain);
   const place = labels.text('night-of-month', { n: night.nightOfMonth, length: night.month.length });
   const repeat = night.repeat ? `; ${labels.text('night-repeats')}` : '';
-  return [fillSentence(calendar.sentence, night), ...stretch, `(${night.month.name}, ${place}${repeat})`].join(' ');
+  const inMonth = `(${night.month.name}, ${place}${repeat})`;
+  return [fillSentence(calendar.sentence, night), ...stretch, inMonth, ...sayMoonEclipses(source, night)].join(' ');
+}
+
+function sayMoonEclipses({ almanac, labels }: IcsSource, night: NightRecord): string[] {
+  const eclipses = listNightEclipses(almanac.place, night).filter(({ of }) => of === 'moon');
+  if (eclipses.length === 0) return [];
+  return [
+    ...eclipses.map((eclipse) => sayEclipse(eclipse, labels, almanac.place.timeZone)),
+    sayCare(listEclipseCare(eclipses), labels),
+  ];
 }
 
 function renderBasicDate(date: CivilDate): string {

@@ -24,6 +24,21 @@ describe('listUp', () => {
     }
   });
 
+  it.each([
+    // Searched for once with this kit: the Moon passes its lowest point with its centre below the horizon, its limb above.
+    ['Tromso', samplePlace(69.65, 18.96, 'Europe/Oslo'), '2026-03-28T08:00'],
+    ['Longyearbyen', samplePlace(78.22, 15.65, 'Arctic/Longyearbyen'), '2026-01-07T19:00'],
+    ['Alert', samplePlace(82.5, -62.35, 'America/Toronto'), '2026-03-19T09:00'],
+    ['McMurdo', samplePlace(-77.85, 166.67, 'Antarctica/McMurdo'), '2026-01-21T18:00'],
+  ])('has a Moon up that skims the horizon at %s without setting', (_, place, from) => {
+    const within = { fromMs: utc(from), untilMs: utc(from) + 2 * 3_600_000 };
+    const { altitudeDegrees } = computeStand('moon', place, within.fromMs);
+    // Refracted; the Moon's radius is 0.25 to 0.28 degrees.
+    expect(altitudeDegrees).toBeLessThan(0);
+    expect(altitudeDegrees).toBeGreaterThan(-0.25);
+    expect(listUp('moon', place, within)).toEqual([within]);
+  });
+
   it('is all or nothing where the Sun neither rises nor sets', () => {
     const place = samplePlace(78, 15, 'UTC');
     const june = { fromMs: utc('2026-06-21T00:00'), untilMs: utc('2026-06-22T00:00') };

@@ -85,7 +85,7 @@ describe('nights', () => {
       }
       expect(record.night).toBe(almanac.run[Math.min(record.nightOfMonth, 30) - 1]);
     };
-    fc.assert(fc.property(anyDate, fc.nat(), check), { seed: 2, numRuns: 400 });
+    fc.assert(fc.property(anyDate, fc.nat(), check), { numRuns: 400 });
   });
 
   it('come out the same from memory and afresh', () => {
@@ -102,7 +102,7 @@ describe('nights', () => {
       expect(kept.nightOn(date)).toBe(kept.nightOn(date));
       expect(kept.skyOf(record)).toBe(kept.skyOf(record));
     };
-    fc.assert(fc.property(anyDate, check), { seed: 3, numRuns: 60 });
+    fc.assert(fc.property(anyDate, check), { numRuns: 60 });
   });
 
   it('are forgotten in the course of a century, and come back the same', () => {

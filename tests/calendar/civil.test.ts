@@ -101,7 +101,7 @@ describe('requireCivilZone', () => {
       expect(renderCivilDate(zone.dayAt(instantMs))).toBe(expected.toPlainDate().toString());
       expect(zone.findStartOfDay(zone.dayAt(instantMs))).toBe(expected.startOfDay().epochMilliseconds);
     };
-    fc.assert(fc.property(fc.constantFrom(...ZONES), instants, check), { seed: 1, numRuns: 1500 });
+    fc.assert(fc.property(fc.constantFrom(...ZONES), instants, check), { numRuns: 1500 });
   });
 
   it.each(ZONES)('agrees with Temporal on either side of every change of %s from 2005 to 2030', (timeZone) => {

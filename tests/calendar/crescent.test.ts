@@ -1,4 +1,4 @@
-import { getMoonPosition, getTimes } from 'suncalc';
+import { getMoonIllumination, getMoonPosition, getMoonTimes, getTimes } from 'suncalc';
 import { describe, expect, it } from 'vitest';
 import {
   classifyCrescent,
@@ -103,6 +103,9 @@ describe('one evening with every quantity held against Meeus and suncalc', () =>
     // suncalc states no accuracy; seen: 20 s on the Sun.
     const suncalcMs = getTimes(new Date('2026-02-18T10:00Z'), 30, 31).sunset?.getTime() ?? 0;
     expect(Math.abs(suncalcMs - sunsetMs)).toBeLessThan(60_000);
+    const suncalcMoonsetMs = getMoonTimes(new Date('2026-02-18T00:00Z'), 30, 31).set?.getTime() ?? 0;
+    // Tolerance of the tests of rise and set, see sky.test.ts; seen: 2 s.
+    expect(Math.abs(suncalcMoonsetMs - moonsetMs)).toBeLessThan(20_000);
     // By Meeus, chapter 15: the Moon sets when its centre is at 0.7275 parallax - 34' (geocentric, without air).
     const atSet = skyOver(moonsetMs / MS_PER_DAY + 2440587.5, 69, 30, 31);
     // A minute of time is 0.22 degree of altitude here; 0.03 degree is the sum of both theories' errors.
@@ -123,6 +126,12 @@ describe('one evening with every quantity held against Meeus and suncalc', () =>
     const airless =
       seen.moonAltitudeDegrees - seen.parallaxDegrees * Math.cos((seen.moonAltitudeDegrees * Math.PI) / 180);
     expect(Math.abs(suncalcAltitude - airless)).toBeLessThan(0.3);
+    // Parallax from suncalc's distance, elongation from its lit fraction: Sun, Earth and Moon make 180 degrees, and the
+    // angle at the Sun is at most 0.15.
+    const { distance } = getMoonPosition(new Date(bestMs), 30, 31);
+    expect(Math.abs((Math.asin(6378.14 / distance) * 180) / Math.PI - seen.parallaxDegrees)).toBeLessThan(0.0005);
+    const phaseAngle = (Math.acos(2 * getMoonIllumination(new Date(bestMs)).fraction - 1) * 180) / Math.PI;
+    expect(Math.abs(180 - phaseAngle - seen.elongationDegrees)).toBeLessThan(0.15);
   });
 
   it('ARCV, ARCL, width, q and class', () => {
@@ -178,6 +187,16 @@ describe('findFirstCrescent', () => {
       null,
       'none',
     ]);
+  });
+
+  it('says that the Sun does not rise in the polar night, and when it is the Moon that is down', () => {
+    const night = searchAt(samplePlace(69.65, 18.96, 'Europe/Oslo'), '2026-12-01T00:00');
+    expect([night.failure, night.evenings.at(-1)?.untested]).toEqual(['no-sunrise', 'no-sunrise']);
+    const light = searchAt(samplePlace(69.65, 18.96, 'Europe/Oslo'), '2026-06-10T00:00');
+    expect(light.evenings.at(-1)?.untested).toBe('no-sunset');
+    // New Moon of 2026-09-11, 03:27 universal time: in the north the autumn Moon of that evening sets before the Sun.
+    const [first] = searchAt(samplePlace(59.9, 10.7, 'Europe/Oslo'), '2026-09-05T00:00').evenings;
+    expect(first).toMatchObject({ date: '2026-09-11', untested: 'moon-down', moonsetMs: null, class: 'none' });
   });
 
   it('ends without a day where no crescent reaches the class, or the Moon does not set', () => {

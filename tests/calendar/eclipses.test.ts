@@ -1,7 +1,8 @@
+import { NextLocalSolarEclipse, Observer, SearchLocalSolarEclipse } from 'astronomy-engine';
 import { describe, expect, it } from 'vitest';
 import { computeObscuration, type Eclipse, listEclipses } from '../../src/calendar/eclipses.ts';
 import type { Place } from '../../src/calendar/rules.ts';
-import { findLunarEclipse, findPhase, findSolarEclipse } from '../../src/calendar/sky.ts';
+import { computeStand, findLunarEclipse, findPhase, findSolarEclipse } from '../../src/calendar/sky.ts';
 import { ESPENAK_SOLAR_ECLIPSES, NASA_LUNAR_ECLIPSES } from '../reference/eclipses.ts';
 import { ESTUARY, samplePlace, utc } from './sample-rules.ts';
 
@@ -97,6 +98,42 @@ describe('eclipses of the Moon', () => {
   });
 });
 
+describe('what is seen of an eclipse of the Moon', () => {
+  /** Every eclipse of the Moon in 60 years, where Sun and Moon pass each other on the horizon quickly and slowly. */
+  const seen = [
+    ...PLACES,
+    samplePlace(66, 20, 'Europe/Stockholm'),
+    samplePlace(-77.8, 166.7, 'Antarctica/McMurdo'),
+  ].flatMap((place) =>
+    listEclipses(place, utc('1990-01-01T00:00'), utc('2050-01-01T00:00')).flatMap((eclipse) =>
+      eclipse.of === 'moon' ? [{ place, eclipse }] : [],
+    ),
+  );
+  const altitudeOf = (body: 'sun' | 'moon', place: Place, atMs: number) =>
+    computeStand(body, place, atMs).altitudeDegrees;
+
+  it('has the Sun wholly down and some of the Moon up, from first to last', () => {
+    expect(seen.length).toBeGreaterThan(400);
+    for (const { place, eclipse } of seen) {
+      for (const atMs of [eclipse.seen.fromMs, eclipse.deepest.atMs, eclipse.seen.untilMs]) {
+        // The upper limb on the horizon puts the centre a quarter of a degree below it; 0.05 for refraction at the place.
+        expect(altitudeOf('sun', place, atMs)).toBeLessThan(-0.2);
+        expect(altitudeOf('moon', place, atMs)).toBeGreaterThan(-0.35);
+      }
+    }
+  });
+
+  it('begins at sunset where the Moon rises before it, and ends at sunrise where it sets after', () => {
+    const isCutBySun = (atMs: number, place: Place) => Math.abs(altitudeOf('sun', place, atMs) + 0.27) < 0.05;
+    const cuts = seen.map(({ place, eclipse }) => ({
+      atSunset: isCutBySun(eclipse.seen.fromMs, place) && eclipse.seen.fromMs > eclipse.beginsMs,
+      atSunrise: isCutBySun(eclipse.seen.untilMs, place) && eclipse.seen.untilMs < eclipse.endsMs,
+    }));
+    expect(cuts.some(({ atSunset }) => atSunset)).toBe(true);
+    expect(cuts.some(({ atSunrise }) => atSunrise)).toBe(true);
+  });
+});
+
 describe('eclipses of the Sun', () => {
   const rows = readLines(ESPENAK_SOLAR_ECLIPSES).map(([latitude, longitude, kind, ...rest]) => {
     const events = [0, 2, 4, 6, 8].map((index) => ({ at: rest[index] ?? '-', altitude: Number(rest[index + 1]) }));
@@ -143,6 +180,24 @@ describe('eclipses of the Sun', () => {
     const ring = findSeenNear(samplePlace(-48.2051, -70.6549, 'UTC'), utc('2024-10-02T20:25'));
     expect(ring?.deepest.magnitude).toBeLessThan(1);
     expect(ring?.deepest.obscuration).toBeCloseTo((ring?.deepest.magnitude ?? 0) ** 2, 6);
+  });
+
+  it.each(PLACES)('are those that the engine comes upon year after year at $latitudeDegrees', (place) => {
+    // The engine goes from each to the next, and leaves out those of which neither end is up; ours are asked for one by one.
+    const { latitudeDegrees, longitudeDegrees, elevationMetres } = place;
+    const observer = new Observer(latitudeDegrees, longitudeDegrees, elevationMetres);
+    const found: number[] = [];
+    let next = SearchLocalSolarEclipse(new Date(utc('1950-01-01T00:00')), observer);
+    while (next.peak.time.date.getTime() < utc('2050-01-01T00:00')) {
+      found.push(Math.round(next.peak.time.date.getTime() / 1000));
+      next = NextLocalSolarEclipse(next.peak.time, observer);
+    }
+    const listed = listEclipses(place, utc('1950-01-01T00:00'), utc('2050-01-01T00:00'))
+      .filter(({ of }) => of === 'sun')
+      .map(({ greatestMs }) => Math.round(greatestMs / 1000));
+    expect(found.length).toBeGreaterThan(25);
+    expect(listed.length).toBe(found.length);
+    for (const [index, seconds] of listed.entries()) expect(Math.abs(seconds - (found[index] ?? 0))).toBeLessThan(2);
   });
 
   it('are none where the shadow does not fall, or at night', () => {

@@ -202,6 +202,57 @@ describe('polar days and nights', () => {
     expect(sky.evening).toMatchObject({ kind: 'after-dark' });
   });
 
+  it.each([
+    ['Tromso', place],
+    ['Longyearbyen', samplePlace(78.22, 15.65, 'Arctic/Longyearbyen')],
+    ['Alert', samplePlace(82.5, -62.35, 'America/Toronto')],
+    ['McMurdo', samplePlace(-77.85, 166.67, 'Antarctica/McMurdo')],
+  ])('have a Moon at %s that is down only when it is, and low only when it is never well up', (_, polar) => {
+    const seen = new Set<string>();
+    for (const { date, evening, duskMs, bedtimeMs } of listSkies(polar, '2026-01-01', 365, 2)) {
+      if (evening.kind !== 'down' && evening.kind !== 'low') continue;
+      seen.add(evening.kind);
+      for (let atMs = duskMs ?? bedtimeMs; atMs <= bedtimeMs; atMs += 1_200_000) {
+        const { altitude } = getMoonPosition(new Date(atMs), polar.latitudeDegrees, polar.longitudeDegrees);
+        // suncalc's Moon is good to 0.3 degrees, without the air, which lifts by 0.5 at the horizon and 0.2 at 5 degrees.
+        expect(altitude, date).toBeLessThan(evening.kind === 'down' ? 0.3 : 5.3);
+      }
+    }
+    expect(seen).toEqual(new Set(['down', 'low']));
+  });
+
+  it('have a Moon that circles low all evening, up and not to be looked for', () => {
+    const sky = skyAt(place, '2026-10-04');
+    expect(sky.evening).toEqual({ kind: 'low' });
+    expect(sky.moonUp).toHaveLength(1);
+    for (const stand of [sky.atDusk, sky.atBedtime]) expect(stand?.altitudeDegrees).toBeGreaterThan(2);
+  });
+
+  it('have a Moon that is well up between dusk and bedtime only', () => {
+    const alert = samplePlace(82.5, -62.35, 'America/Toronto');
+    const { evening, atDusk, atBedtime } = skyAt(alert, '2026-12-16');
+    const at = evening.kind === 'after-dark' ? evening.at : undefined;
+    expect(clockAt(alert, at?.atMs)).toBe('16:50');
+    expect(at?.altitudeDegrees).toBeGreaterThan(5);
+    for (const stand of [atDusk, atBedtime]) expect(stand?.altitudeDegrees).toBeLessThan(5);
+  });
+
+  it('begin the evening when school is over, where the Sun sets in school hours', () => {
+    const early = skyAt(place, '2026-11-20');
+    expect(clockAt(place, early.duskMs ?? undefined)).toBe('15:00');
+    expect(early.evening).toMatchObject({ kind: 'after-dark', at: { atMs: early.duskMs } });
+  });
+
+  it('are dark only with the Sun fully down, also when it comes up for half a year before the evening', () => {
+    for (const latitude of [90, -90]) {
+      for (const { date, duskMs, atDusk } of listSkies(samplePlace(latitude, 0, 'UTC'), '2026-02-01', 300)) {
+        if (duskMs === null) continue;
+        expect(atDusk?.sunAltitudeDegrees, date).toBeLessThan(-5.3);
+        expect(duskMs, date).toBeGreaterThanOrEqual(utc(`${date}T15:00`));
+      }
+    }
+  });
+
   it('answer for every date at the pole', () => {
     const kinds = new Set<string>();
     for (const { evening } of listSkies(samplePlace(90, 0, 'UTC'), '2026-01-01', 365, 3)) kinds.add(evening.kind);

@@ -83,6 +83,39 @@ describe('moonBestSeen', () => {
     }
   });
 
+  it.each([
+    ['Tromso', samplePlace(69.65, 18.96, 'Europe/Oslo')],
+    ['Longyearbyen', samplePlace(78.22, 15.65, 'Arctic/Longyearbyen')],
+    ['Alert', samplePlace(82.5, -62.35, 'America/Toronto')],
+    ['McMurdo', samplePlace(-77.85, 166.67, 'Antarctica/McMurdo')],
+    ['the south pole', samplePlace(-90, 0, 'UTC')],
+  ])('looks within the night at %s, whatever the Sun does', (_, place) => {
+    for (const dayBegins of ['sunset', 'sunrise'] as const) {
+      const almanac = createAlmanac(sampleRules({ dayBegins }), place);
+      for (const record of almanac.nights('2026-01-01', '2026-12-31')) {
+        const { beginsMs, endsMs } = record;
+        for (const { atMs } of [almanac.moonBestSeen(record), almanac.moonHighest(record)]) {
+          expect(atMs >= beginsMs && atMs < endsMs, `${record.date} ${dayBegins}`).toBe(true);
+        }
+      }
+    }
+  });
+
+  it.each([
+    // Midnight sun, polar night; at the south pole the Sun sets on 23 March and the night of the 22nd ends with that.
+    ['Tromso', samplePlace(69.65, 18.96, 'Europe/Oslo'), ['2026-06-21', '2026-12-21']],
+    ['Longyearbyen', samplePlace(78.22, 15.65, 'Arctic/Longyearbyen'), ['2026-06-10', '2026-12-15']],
+    ['McMurdo', samplePlace(-77.85, 166.67, 'Antarctica/McMurdo'), ['2026-06-26', '2026-12-04']],
+  ] as const)('looks for the Moon in the whole of a night without sunset at %s', (_, place, dates) => {
+    const almanac = createAlmanac(sampleRules(), place);
+    for (const date of dates) {
+      const record = almanac.nightOn(date);
+      expect(record.beginsWith).toBe('midnight');
+      const isUp = isEverHigh(place, record.beginsMs, record.endsMs, 0);
+      expect(almanac.moonBestSeen(record).up, date).toBe(isUp);
+    }
+  });
+
   it('leans the young crescent to the left in the south and to the right in the north', () => {
     // Reasoned beside the same test of sky.ts; here for the evening that the almanac picks, three nights after conjunction.
     const paris = createAlmanac(sampleRules(), samplePlace(48, 2, 'Europe/Paris'));

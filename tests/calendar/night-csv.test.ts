@@ -27,7 +27,15 @@ describe('renderNightCsv', () => {
     ['Two\nlines', '"Two\nlines"'],
     [' spaced ', ' spaced '],
     ['Nuit d’été', 'Nuit d’été'],
-  ])('writes %j as RFC 4180 has it', (name, field) => {
+    ['=1+1', "'=1+1"],
+    ['+Moon', "'+Moon"],
+    ['-Moon, "thin"', `"'-Moon, ""thin"""`],
+    ['@Moon', "'@Moon"],
+    ['＝Moon', "'＝Moon"],
+    ['Moon = Sun', 'Moon = Sun'],
+  ])('writes %j as text, as RFC 4180 has it', (name, field) => {
     expect(renderNightCsv({ ...row, night: { ...row.night, name } })).toContain(`+12:00,${field},16,High Water`);
+    expect(renderNightCsv({ ...row, night: { ...row.night, group: name } })).toContain(`,16,${field},false,16,`);
+    expect(renderNightCsv({ ...row, month: { ...row.month, name } })).toContain(`,16,${field},2,2026,`);
   });
 });

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { parseCivilDate } from '../../src/calendar/day-number.ts';
+import { parseCivilDate, renderCivilDate } from '../../src/calendar/day-number.ts';
 import { createNightLine } from '../../src/calendar/night-line.ts';
 import type { DayBegins, Place } from '../../src/calendar/rules.ts';
+import { computeStand } from '../../src/calendar/sky.ts';
 import { ESTUARY, samplePlace, utc } from './sample-rules.ts';
 
 const TROMSO = samplePlace(69.65, 18.96, 'Europe/Oslo');
@@ -58,6 +59,44 @@ describe('createNightLine', () => {
       }
       expect(seen).toBeGreaterThan(5);
       expect(seen).toBeLessThan(25);
+    }
+  });
+
+  it.each([
+    ['sunset', '2026-05-25', 'up'],
+    ['sunset', '2026-07-15', 'up'],
+    ['sunset', '2026-12-05', 'down'],
+    ['sunset', '2027-01-05', 'down'],
+    ['sunrise', '2026-05-25', 'up'],
+    ['sunrise', '2026-12-05', 'down'],
+  ] as const)(
+    'tells whether the Sun stays up or down where midnight stands in for %s: %s',
+    (dayBegins, date, stays) => {
+      const day = parseCivilDate(date);
+      expect(createNightLine(dayBegins, TROMSO).beginningOf(day).sunStays).toBe(stays);
+      expect(createNightLine('sunset', TROMSO).sunStaysOn(day)).toBe(stays);
+      expect(createNightLine('midnight', TROMSO).beginningOf(day).sunStays).toBeUndefined();
+    },
+  );
+
+  it.each([
+    ['Tromso', TROMSO],
+    ['Longyearbyen', samplePlace(78.22, 15.65, 'Arctic/Longyearbyen')],
+    ['Alert', samplePlace(82.5, -62.35, 'America/Toronto')],
+    ['McMurdo', samplePlace(-77.85, 166.67, 'Antarctica/McMurdo')],
+  ])('says so truly to the first and the last day at %s, by the height of the Sun alone', (_, place) => {
+    for (const dayBegins of ['sunset', 'sunrise'] as const) {
+      const line = createNightLine(dayBegins, place);
+      for (let day = parseCivilDate('2026-01-01'); day <= parseCivilDate('2026-12-31'); day += 1) {
+        const { sunStays } = line.beginningOf(day);
+        if (sunStays === undefined) continue;
+        // From one noon to the next, after the date's for sunset and before it for sunrise.
+        const noonMs = line.solarNoonOf(day) - (dayBegins === 'sunset' ? 0 : 86_400_000);
+        const heights = [0, 6, 12, 18, 24].map((hour) => computeStand('sun', place, noonMs + hour * 3_600_000));
+        const isHigh = heights.map(({ altitudeDegrees }) => altitudeDegrees > -0.27);
+        // At the first and the last noon the Sun may just come or go.
+        expect(isHigh.slice(1, -1), renderCivilDate(day)).toEqual(Array(3).fill(sunStays === 'up'));
+      }
     }
   });
 

@@ -62,7 +62,7 @@ describe('nights of 300 years', () => {
           expect(next.repeat).toBe(next.night.number === record.night.number);
         } else expect(record.nightOfMonth).toBe(record.month.length);
       }),
-      { numRuns: 40, seed: 5 },
+      { numRuns: 40 },
     );
   });
 });
@@ -100,19 +100,25 @@ describe('months without observations', () => {
 });
 
 describe('anchors', () => {
-  const almanac = createAlmanac(sampleRules({ groups: ANCHORED }), ESTUARY);
+  const almanacs = (['sunset', 'midnight', 'sunrise'] as const).flatMap((dayBegins) =>
+    [ESTUARY, PARIS, APIA].map((place) => createAlmanac(sampleRules({ dayBegins, groups: ANCHORED }), place)),
+  );
 
   it('fall on their phase in every month', () => {
-    for (let date = '2005-01-15'; date < '2025-01-01'; ) {
-      const nights = almanac.nightsOfMonth(date);
-      const { anchors } = almanac.explain(date).name;
-      expect(anchors.map(({ phase }) => phase)).toEqual(['new-moon', 'first-quarter', 'full-moon', 'last-quarter']);
-      for (const { night, phase, atMs } of anchors) {
-        const record = nights.find(({ beginsMs, endsMs }) => beginsMs <= atMs && atMs < endsMs);
-        expect(record?.night).toMatchObject({ name: night, anchor: phase });
-      }
-      date = renderCivilDate(parseCivilDate(nights.at(-1)?.date ?? date) + 1);
-    }
+    fc.assert(
+      fc.property(anyDay, fc.constantFrom(...almanacs), (day, almanac) => {
+        const date = renderCivilDate(day);
+        if (date === '2011-12-30') return;
+        const nights = almanac.nightsOfMonth(date);
+        const { anchors } = almanac.explain(date).name;
+        expect(anchors.map(({ phase }) => phase)).toEqual(['new-moon', 'first-quarter', 'full-moon', 'last-quarter']);
+        for (const { night, phase, atMs } of anchors) {
+          const record = nights.find(({ beginsMs, endsMs }) => beginsMs <= atMs && atMs < endsMs);
+          expect(record?.night).toMatchObject({ name: night, anchor: phase });
+        }
+      }),
+      { numRuns: 300 },
+    );
   });
 });
 
@@ -139,6 +145,7 @@ describe('rules of thumb, counted from the dark Moon (common practice, no source
 describe('moving the school by a metre', () => {
   const DEGREES_PER_METRE = 1 / 111_320;
 
+  // Hardly any of these cases turns; close-calls.test.ts finds two places a metre apart that do.
   it('changes no name but on a flagged close call', () => {
     const move = fc.tuple(fc.constantFrom(-1, 1), fc.constantFrom('latitudeDegrees', 'longitudeDegrees'));
     const rules = fc.constantFrom(...RULES.map(([, changes]) => sampleRules(changes)));
@@ -152,7 +159,7 @@ describe('moving the school by a metre', () => {
           if (!isSame) expect(here.explain(record.date).closeCall, record.date).toBe(true);
         }
       }),
-      { numRuns: 40, seed: 3 },
+      { numRuns: 40 },
     );
   });
 });

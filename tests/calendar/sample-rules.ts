@@ -39,6 +39,12 @@ export function sampleRules(changes: Partial<CalendarRules> = {}): CalendarRules
   };
 }
 
+/** Thirty names in one group, `N1` to `N30`, with something added to some of them by their number. */
+export function groupsWith(changes: Readonly<Record<number, object>>): CalendarRules['groups'] {
+  const nights = Array.from({ length: 30 }, (_, index) => ({ name: `N${index + 1}`, ...changes[index + 1] }));
+  return [{ name: 'All', nights }];
+}
+
 /** Milliseconds of `YYYY-MM-DDTHH:MM` or `YYYY-MM-DDTHH:MM:SS`, universal time. */
 export function utc(text: string): number {
   const [year = 0, month = 0, day = 0, hour = 0, minute = 0, second = 0] = text.split(/[-T:Z]/).map(Number);

@@ -2,7 +2,10 @@ import type { Element, ElementContent, Root } from 'hast';
 import { h } from 'hastscript';
 import { fillLabel } from '../../content/fill-label.ts';
 import { renderName } from '../../content/render-name.ts';
+import { listDateEclipses } from '../../directives/eclipse-notice.ts';
 import { renderPageShell } from '../page-shell.ts';
+import { renderEclipseSection } from './eclipse-section.ts';
+import { playSound, renderPlayerParts } from './gesture-player.ts';
 import { renderHowWeKnow } from './how-we-know.ts';
 import { renderPackNav, renderSheetLinks } from './pack-nav.ts';
 import { joinWithDots, type PageContext, type PlacedLesson } from './page-context.ts';
@@ -24,12 +27,15 @@ export function renderDayPage(context: PageContext, placed: PlacedLesson): Root 
       kind: 'day-page',
       styles: pageStyles.lesson,
       skipLabel: labels.text('skip-link'),
+      ...playSound(lesson),
       runningLine: `${lesson.head.title} · ${day} · ${plan.title}`,
       header: [renderPackNav(context, paths.page), renderLessonHead(context, placed)],
       main: [
+        ...renderEclipseSection('date', listDateEclipses(week.almanac.place, lesson.tonight.date), week),
         renderOverview(context, placed),
         h('div', { className: ['lesson-body'], ...tagAuthors(labels.language, school.language) }, lesson.body),
         renderTurnPage(context, placed),
+        ...renderPlayerParts(lesson, labels),
       ],
       footer: renderHowWeKnow(week, lesson),
     },
