@@ -1,6 +1,6 @@
 import { MS_PER_DAY } from './day-number.ts';
 import type { InstantMs, Place } from './rules.ts';
-import { computeStand, findRiseSet } from './sky.ts';
+import { findRiseSet, isUp } from './sky.ts';
 
 /** Where the Sun's centre stands at the end of civil twilight: degrees above the horizon, airless (definition). */
 export const CIVIL_TWILIGHT_DEGREES = -6;
@@ -13,7 +13,7 @@ export interface Stretch {
 
 /**
  * The stretches during which the Sun or the Moon is above the horizon, in order. Whether it is up at first is told by
- * which of rise and set comes next, so that the answer agrees with their definition; altitude decides where neither comes.
+ * which of rise and set comes next; where neither comes, as for a Moon that circles low all day, by where its upper limb is.
  * @param within Where to look; a stretch cut off by its ends is cut there.
  */
 export function listUp(body: 'sun' | 'moon', place: Place, within: Stretch): readonly Stretch[] {
@@ -23,7 +23,7 @@ export function listUp(body: 'sun' | 'moon', place: Place, within: Stretch): rea
   let setMs = findNext('set', within.fromMs);
   const isUpAtFirst =
     riseMs === null && setMs === null
-      ? computeStand(body, place, within.fromMs).altitudeDegrees > 0
+      ? isUp(body, place, within.fromMs)
       : setMs !== null && (riseMs === null || setMs < riseMs);
   const stretches: Stretch[] = [];
   if (isUpAtFirst) stretches.push({ fromMs: within.fromMs, untilMs: setMs ?? within.untilMs });

@@ -1,5 +1,5 @@
 import type { NightExplanation } from './explanation.ts';
-import type { CalendarRules, CivilDate, InstantMs, NamedNight, PhaseName, Place } from './rules.ts';
+import type { CalendarRules, CivilDate, InstantMs, NamedNight, PhaseName, Place, SunStays } from './rules.ts';
 
 /** A named night with its place in the whole run. */
 export interface RunNight extends NamedNight {
@@ -35,6 +35,8 @@ export interface NightRecord {
   readonly endsMs: InstantMs;
   /** What the night begins with here: differs from the rule only where the Sun does not rise or set that day. */
   readonly beginsWith: 'sunset' | 'midnight' | 'sunrise';
+  /** Only where midnight stands in for sunset or sunrise: whether the Sun stays up that day, or down. */
+  readonly sunStays?: SunStays;
   readonly night: RunNight;
   /** True when the name was already given to an earlier night of this month. */
   readonly repeat: boolean;
@@ -53,9 +55,9 @@ export interface NightSky {
   readonly illuminatedFraction: number;
   /** The principal phase that falls within the night, if one does. */
   readonly phase: { readonly name: PhaseName; readonly atMs: InstantMs } | null;
-  /** Sunset of the night's date; null where the Sun does not set that day. */
+  /** Sunset of the night's date; null where the Sun stays up or down that day. */
   readonly sunsetMs: InstantMs | null;
-  /** The sunrise that follows; null where the Sun does not rise. */
+  /** The sunrise that follows; null where the Sun stays up or down. */
   readonly sunriseMs: InstantMs | null;
   /** First moonrise and moonset within the night, or null. */
   readonly moonriseMs: InstantMs | null;
@@ -76,7 +78,7 @@ export interface MoonView {
   /** Direction of the Moon's own north pole, counted in the same way; it turns the lunar seas. */
   readonly northPoleDegrees: number;
   readonly waxing: boolean;
-  /** False when the Moon is never above the horizon between sunset and sunrise of this night. */
+  /** False when the Moon is never above the horizon between sunset and sunrise of this night; where the Sun stays up or down, in the whole night. */
   readonly up: boolean;
 }
 

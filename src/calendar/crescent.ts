@@ -1,37 +1,61 @@
 import { type DayNumber, MS_PER_DAY, renderCivilDate } from './day-number.ts';
 import type { NightLine } from './night-line.ts';
 import type { CivilDate, CrescentVisibility, InstantMs } from './rules.ts';
-import { computeCrescentGeometry, computeMoonPose, findRiseSet } from './sky.ts';
+import { computeCrescentGeometry, findRiseSet, isUp } from './sky.ts';
 
 /**
  * Yallop's test of the evening crescent: B. D. Yallop, A Method for Predicting the First Sighting of the New Crescent
  * Moon, NAO Technical Note 69 (HM Nautical Almanac Office, 1997). Formulas and limits are as in the project's design.
  */
 
-/** Yallop's class of an evening crescent; `none` where the Moon is gone before sunset, or the test cannot be made. */
-export type CrescentClass = CrescentVisibility | 'E' | 'F' | 'none';
+/** Yallop's class of an evening crescent. */
+export type CrescentClass = CrescentVisibility | 'E' | 'F';
 
 /** The evening crescent of one date by Yallop's test; angles in degrees, geocentric and airless, at best time. */
-export interface CrescentReport {
+interface TestedCrescent {
   /** The date on whose evening it is looked for. */
   readonly date: CivilDate;
-  /** null where the Sun does not set. */
-  readonly sunsetMs: InstantMs | null;
-  /** This and what follows are null with class `none`. */
-  readonly moonsetMs: InstantMs | null;
+  readonly untested: null;
+  readonly sunsetMs: InstantMs;
+  readonly moonsetMs: InstantMs;
   /** Best time: sunset and four ninths of the way to moonset. */
-  readonly bestMs: InstantMs | null;
+  readonly bestMs: InstantMs;
   /** Altitude of the Moon less that of the Sun. */
-  readonly arcvDegrees: number | null;
+  readonly arcvDegrees: number;
   /** Angle between Moon and Sun. */
-  readonly arclDegrees: number | null;
+  readonly arclDegrees: number;
   /** Width of the crescent for an observer on the ground, arc minutes. */
-  readonly widthArcminutes: number | null;
-  readonly q: number | null;
+  readonly widthArcminutes: number;
+  readonly q: number;
   readonly class: CrescentClass;
   /** Whether the class is the one asked for, or a better one. */
   readonly seen: boolean;
 }
+
+/**
+ * Why the test cannot be made, which takes a sunset and a moonset: the Sun stays up or down, or the Moon does not set
+ * within a day of sunset.
+ */
+type NoTest = 'no-sunset' | 'no-sunrise' | 'no-moonset';
+
+/** An evening without a crescent to test: the test cannot be made, or the Moon is down at sunset, gone or not risen. */
+interface UntestedCrescent {
+  readonly date: CivilDate;
+  readonly untested: NoTest | 'moon-down';
+  /** null for `no-sunset` and `no-sunrise`. */
+  readonly sunsetMs: InstantMs | null;
+  readonly moonsetMs: null;
+  readonly bestMs: null;
+  readonly arcvDegrees: null;
+  readonly arclDegrees: null;
+  readonly widthArcminutes: null;
+  readonly q: null;
+  readonly class: 'none';
+  readonly seen: false;
+}
+
+/** What the evening of one date shows. */
+export type CrescentReport = TestedCrescent | UntestedCrescent;
 
 /** How a search for the first crescent ended. */
 export interface CrescentSearch {
@@ -40,7 +64,7 @@ export interface CrescentSearch {
   /** The first date that reaches the class, or null. */
   readonly day: DayNumber | null;
   /** Why there is none. */
-  readonly failure: 'no-sunset' | 'no-moonset' | 'not-reached' | null;
+  readonly failure: NoTest | 'not-reached' | null;
 }
 
 /** Least q of each class, itself left out; what is at or under the last is F. */
@@ -96,48 +120,38 @@ export function computeCrescentWidth(parallaxDegrees: number, altitudeDegrees: n
   return lifted * (1 - Math.cos(arclDegrees * RADIANS));
 }
 
-/** When the Moon that is up at sunset sets; `gone` when it is not up, `stays` when it does not set within a day. */
-function findEveningMoonset(line: NightLine, sunsetMs: InstantMs): InstantMs | 'gone' | 'stays' {
+/** When the Moon that is up at sunset sets, or why there is no such time: it is down, or does not set within a day. */
+function findEveningMoonset(line: NightLine, sunsetMs: InstantMs): InstantMs | 'moon-down' | 'no-moonset' {
   const setMs = findRiseSet('moon', 'set', line.place, sunsetMs, 1);
   // A young Moon that sets within a quarter of a day of sunset was up; else whichever of set and rise comes first tells.
   if (setMs !== null && setMs - sunsetMs < MS_PER_DAY / 4) return setMs;
   const riseMs = findRiseSet('moon', 'rise', line.place, sunsetMs, 1);
-  if (riseMs !== null) return setMs !== null && setMs < riseMs ? setMs : 'gone';
+  if (riseMs !== null) return setMs !== null && setMs < riseMs ? setMs : 'moon-down';
   if (setMs !== null) return setMs;
-  return computeMoonPose(line.place, sunsetMs).altitudeDegrees > 0 ? 'stays' : 'gone';
+  return isUp('moon', line.place, sunsetMs) ? 'no-moonset' : 'moon-down';
 }
 
-function computeTest(line: NightLine, sunsetMs: InstantMs, moonsetMs: InstantMs) {
+function computeTest(line: NightLine, sunsetMs: InstantMs, moonsetMs: InstantMs, limit: number) {
   const bestMs = Math.round(sunsetMs + (4 / 9) * (moonsetMs - sunsetMs));
   const sky = computeCrescentGeometry(line.place, bestMs);
   const arcvDegrees = sky.moonAltitudeDegrees - sky.sunAltitudeDegrees;
   const arclDegrees = sky.elongationDegrees;
   const widthArcminutes = computeCrescentWidth(sky.parallaxDegrees, sky.moonAltitudeDegrees, arclDegrees);
-  return {
-    moonsetMs,
-    bestMs,
-    arcvDegrees,
-    arclDegrees,
-    widthArcminutes,
-    q: computeCrescentQ(arcvDegrees, widthArcminutes),
-  };
+  const q = computeCrescentQ(arcvDegrees, widthArcminutes);
+  const judged = { q, class: classifyCrescent(q), seen: q > limit };
+  return { untested: null, sunsetMs, moonsetMs, bestMs, arcvDegrees, arclDegrees, widthArcminutes, ...judged };
 }
 
-/** Tests the crescent on the evening of a date; the failure tells why the test could not be made at all. */
-function testEvening(
-  line: NightLine,
-  day: DayNumber,
-  limit: number,
-): { readonly report: CrescentReport; readonly failure: CrescentSearch['failure'] } {
+/** Tests the crescent on the evening of a date. @param limit The least q of the class asked for. */
+function testEvening(line: NightLine, day: DayNumber, limit: number): CrescentReport {
   const sunsetMs = line.sunsetOf(day);
-  const head = { date: renderCivilDate(day), sunsetMs };
-  const report: CrescentReport = { ...head, ...UNTESTED };
-  if (sunsetMs === null) return { report, failure: 'no-sunset' };
+  const date = renderCivilDate(day);
+  if (sunsetMs === null) {
+    return { date, untested: line.sunStaysOn(day) === 'up' ? 'no-sunset' : 'no-sunrise', sunsetMs, ...UNTESTED };
+  }
   const moonsetMs = findEveningMoonset(line, sunsetMs);
-  if (moonsetMs === 'gone') return { report, failure: null };
-  if (moonsetMs === 'stays') return { report, failure: 'no-moonset' };
-  const test = computeTest(line, sunsetMs, moonsetMs);
-  return { report: { ...head, ...test, class: classifyCrescent(test.q), seen: test.q > limit }, failure: null };
+  if (typeof moonsetMs === 'string') return { date, untested: moonsetMs, sunsetMs, ...UNTESTED };
+  return { date, ...computeTest(line, sunsetMs, moonsetMs, limit) };
 }
 
 /**
@@ -159,10 +173,12 @@ export function findFirstCrescent(
   }
   const evenings: CrescentReport[] = [];
   for (; evenings.length < EVENINGS; day = line.zone.nextDay(day)) {
-    const { report, failure } = testEvening(line, day, limit);
+    const report = testEvening(line, day, limit);
+    const { seen, untested } = report;
     evenings.push(report);
-    if (failure) return { evenings, day: null, failure };
-    if (report.seen) return { evenings, day, failure: null };
+    // A Moon that is down can be seen on the next evening; where the test cannot be made, nothing can be told.
+    if (untested !== null && untested !== 'moon-down') return { evenings, day: null, failure: untested };
+    if (seen) return { evenings, day, failure: null };
   }
   return { evenings, day: null, failure: 'not-reached' };
 }

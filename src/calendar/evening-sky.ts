@@ -3,7 +3,7 @@ import type { Almanac } from './almanac-types.ts';
 import { MS_PER_DAY } from './day-number.ts';
 import { requireLocalInstant } from './local-instant.ts';
 import type { CivilDate, InstantMs, Place } from './rules.ts';
-import { computeStand, computeSunAndMoon, findSunSinking, type Stand } from './sky.ts';
+import { computeMoonTransit, computeStand, computeSunAndMoon, findSunSinking, type Stand } from './sky.ts';
 
 /** The eight directions that children learn; a direction is named after the nearest. */
 const COMPASS_POINTS = [
@@ -44,7 +44,9 @@ type EveningLook =
   | { readonly kind: 'later'; readonly risesMs: InstantMs }
   /** It is light until bedtime, and the Moon is low, down or near the Sun. */
   | { readonly kind: 'too-light' }
-  /** It is dark, and the Moon is down or too low; it may come up before dawn, near the Sun. */
+  /** It is dark, and the Moon is up but low until bedtime: at high latitudes it may circle so for days. */
+  | { readonly kind: 'low' }
+  /** It is dark, and the Moon is down; it may come up before dawn, near the Sun. */
   | { readonly kind: 'down' };
 
 /** The Moon between the beginning and the end of school. Only what holds `at` may be turned into an invitation to look. */
@@ -119,6 +121,8 @@ export function isMoonTooNearSun(place: Place, atMs: InstantMs): boolean {
 /** The end of civil twilight, or the beginning of the evening if the Sun is as low as that; null if it does not sink so far. */
 function findDusk(place: Place, evening: Stretch): InstantMs | null {
   if (computeStand('sun', place, evening.fromMs).altitudeDegrees < CIVIL_TWILIGHT_DEGREES) return evening.fromMs;
+  // At a pole the Sun may have come up for half a year before the evening begins.
+  if (evening.untilMs <= evening.fromMs) return null;
   return findSunSinking(CIVIL_TWILIGHT_DEGREES, place, evening.fromMs, (evening.untilMs - evening.fromMs) / MS_PER_DAY);
 }
 
@@ -127,32 +131,50 @@ function findRise(moonUp: readonly Stretch[], atMs: InstantMs): InstantMs | unde
   return moonUp.find(({ fromMs, untilMs }) => fromMs <= atMs && atMs < untilMs)?.fromMs;
 }
 
+/** A Moon that is clear of the horizon neither at dusk nor at bedtime. @param laterMs Its next rise that may be told of. */
+function chooseLowLook(
+  place: Place,
+  { atBedtime, bedtimeMs, moonUp }: Omit<EveningSky, 'evening' | 'school'>,
+  atDusk: MoonStand,
+  noonMs: InstantMs,
+  laterMs: InstantMs | undefined,
+): EveningLook {
+  // Where its arc is short, the Moon can come up and go down again within an evening.
+  const transitMs = computeMoonTransit(place, atDusk.atMs, 'after');
+  const atTransit = transitMs < bedtimeMs ? [computeMoonStand(place, transitMs)] : [];
+  const at = atTransit.find(isClear);
+  if (at !== undefined) return { kind: 'after-dark', at, nearSun: !isFarFromSun(at) };
+  // One that came up just before bedtime is still climbing; a full one may have come up before it was dark.
+  const riseMs = findRise(moonUp, bedtimeMs);
+  const isClimbing = riseMs !== undefined && (riseMs > atDusk.atMs || (riseMs > noonMs && isFarFromSun(atBedtime)));
+  const lateMs = isClimbing ? riseMs : laterMs;
+  if (lateMs !== undefined) return { kind: 'later', risesMs: lateMs };
+  const isEverUp = [atDusk, atBedtime, ...atTransit].some(({ altitudeDegrees }) => altitudeDegrees > 0);
+  return { kind: isEverUp ? 'low' : 'down' };
+}
+
 /** @param noonMs Where `moonUp` begins. */
 function chooseEveningLook(
+  place: Place,
   sky: Omit<EveningSky, 'evening' | 'school'>,
   noonMs: InstantMs,
   nightEndsMs: InstantMs,
 ): EveningLook {
-  const { atBedtime, atDusk, bedtimeMs, duskMs, moonUp } = sky;
+  const { atBedtime, atDusk, bedtimeMs, moonUp } = sky;
   // A Moon near the Sun comes up not long before it: no time is given for that.
   const laterMs = isFarFromSun(atBedtime)
     ? moonUp.find(({ fromMs }) => fromMs > bedtimeMs && fromMs < nightEndsMs)?.fromMs
     : undefined;
-  if (atDusk === null || duskMs === null || duskMs > bedtimeMs) {
+  if (atDusk === null || atDusk.atMs > bedtimeMs) {
     if (isClear(atBedtime) && isFarFromSun(atBedtime)) return { kind: 'in-daylight', at: atBedtime };
     return laterMs === undefined ? { kind: 'too-light' } : { kind: 'later', risesMs: laterMs };
   }
   if (isClear(atDusk)) return { kind: 'after-dark', at: atDusk, nearSun: !isFarFromSun(atDusk) };
+  if (!isClear(atBedtime)) return chooseLowLook(place, sky, atDusk, noonMs, laterMs);
   const riseMs = findRise(moonUp, bedtimeMs);
   // In polar regions the Moon can climb for half a day without having come up since noon.
-  if (isClear(atBedtime) && riseMs !== undefined && riseMs > noonMs) {
-    return { kind: 'rising', risesMs: riseMs, at: atBedtime };
-  }
-  if (isClear(atBedtime)) return { kind: 'after-dark', at: atBedtime, nearSun: !isFarFromSun(atBedtime) };
-  // One that came up just before bedtime is still climbing; a full one may have come up before it was dark.
-  const isClimbing = riseMs !== undefined && (riseMs > duskMs || (riseMs > noonMs && isFarFromSun(atBedtime)));
-  const lateMs = isClimbing ? riseMs : laterMs;
-  return lateMs === undefined ? { kind: 'down' } : { kind: 'later', risesMs: lateMs };
+  if (riseMs !== undefined && riseMs > noonMs) return { kind: 'rising', risesMs: riseMs, at: atBedtime };
+  return { kind: 'after-dark', at: atBedtime, nearSun: !isFarFromSun(atBedtime) };
 }
 
 function chooseSchoolLook(place: Place, school: Stretch): SchoolLook {
@@ -176,8 +198,9 @@ export function computeEveningSky(almanac: Almanac, date: CivilDate, hours: Scho
   const endMs = noonMs + MS_PER_DAY;
   const bedtimeMs = toInstant(hours.bedtime);
   const school = { fromMs: toInstant(hours.classBegins), untilMs: toInstant(hours.classEnds) };
-  // Where the Sun does not set or rise, the evening begins when school is over.
-  const eveningMs = sunsetMs ?? Math.min(school.untilMs, bedtimeMs);
+  // Where the Sun does not set or rise, or sets in school hours, the evening begins when school is over.
+  const afterSchoolMs = Math.min(school.untilMs, bedtimeMs);
+  const eveningMs = Math.max(sunsetMs ?? afterSchoolMs, afterSchoolMs);
   const duskMs = findDusk(place, { fromMs: eveningMs, untilMs: sunriseMs ?? endMs });
   const sky = {
     date,
@@ -189,7 +212,7 @@ export function computeEveningSky(almanac: Almanac, date: CivilDate, hours: Scho
   };
   return {
     ...sky,
-    evening: chooseEveningLook(sky, noonMs, sunriseMs ?? endMs),
+    evening: chooseEveningLook(place, sky, noonMs, sunriseMs ?? endMs),
     school: chooseSchoolLook(place, school),
   };
 }

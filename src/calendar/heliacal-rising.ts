@@ -55,6 +55,63 @@ function findEndOfAbsence(stands: readonly boolean[]): number | null {
   return end;
 }
 
+/** The mornings of a place, as far as a star is looked for. */
+interface Mornings {
+  /** null where the Sun does not stand at its altitude that morning. */
+  find(day: DayNumber): StarMorning | null;
+  /** Whether the star is there. */
+  stands(morning: StarMorning | null): morning is StarMorning;
+  /** @throws NoNightError for a star that does not come back. */
+  refuse(what: string): never;
+}
+
+function createMornings(marker: RisingMarker, place: Place): Mornings {
+  const { star, starAltitudeDegrees, sunAltitudeDegrees } = marker;
+  return {
+    find: (day) => {
+      const midnightMs = day * MS_PER_DAY - (place.longitudeDegrees / 360) * MS_PER_DAY;
+      const atMs = findSunClimbing(sunAltitudeDegrees, place, midnightMs, 0.5);
+      return atMs === null ? null : { atMs, starAltitudeDegrees: computeStarAltitude(place, star, atMs) };
+    },
+    stands: (morning): morning is StarMorning => morning !== null && morning.starAltitudeDegrees >= starAltitudeDegrees,
+    refuse: (what) => {
+      const expected = 'expected a star that is away for some weeks and comes back';
+      throw new NoNightError(
+        `The star \`${star.name}\` ${what} at this place, ${expected}, use another star or marker.`,
+      );
+    },
+  };
+}
+
+/** The first morning of the star in {@link SEASON_YEAR}, after its longest absence. */
+function findSeason(mornings: Mornings, { starAltitudeDegrees }: RisingMarker): DayNumber {
+  const first = dayNumberOf(SEASON_YEAR, 1, 1);
+  const looks = Array.from({ length: LOOKS }, (_look, index) => mornings.find(first + STRIDE * index));
+  const stood = looks.map((morning) => mornings.stands(morning));
+  if (!stood.includes(true)) return mornings.refuse(`is never ${starAltitudeDegrees} degrees high before dawn`);
+  // Where summer nights are too light, mornings are lost: that alone is no absence of the star.
+  const isEverLow = looks.some((morning) => morning !== null && !mornings.stands(morning));
+  const end = isEverLow ? findEndOfAbsence(stood) : null;
+  if (end === null) return mornings.refuse('is never away before dawn');
+  let day = first + STRIDE * (end % LOOKS) + 1;
+  while (!mornings.stands(mornings.find(day))) day += 1;
+  return day;
+}
+
+/** The first morning that counts in a year, searched for about the date of the season. */
+function findRising(mornings: Mornings, season: DayNumber, year: number): HeliacalRising {
+  let day = season - HEAD_START_DAYS;
+  while (mornings.stands(mornings.find(day)) && day > season - SEARCH_DAYS) day -= HEAD_START_DAYS;
+  let morningBefore = mornings.find(day);
+  if (mornings.stands(morningBefore)) return mornings.refuse(`is not away long enough before dawn in ${year}`);
+  for (; day < season + SEARCH_DAYS; day += 1) {
+    const morning = mornings.find(day + 1);
+    if (mornings.stands(morning)) return { morning, morningBefore };
+    morningBefore = morning;
+  }
+  return mornings.refuse(`is not seen to come back in ${year}`);
+}
+
 /**
  * Finds the morning of each year on which a star is first seen again. A morning counts when the star stands at
  * `starAltitudeDegrees` or higher at the instant at which the Sun, before sunrise, stands at `sunAltitudeDegrees`.
@@ -66,42 +123,10 @@ function findEndOfAbsence(stands: readonly boolean[]): number | null {
  * @throws NoNightError from the call for a year when the star never comes back at this place: always or never there.
  */
 export function createRisings(marker: RisingMarker, place: Place): (year: number) => HeliacalRising {
-  const { star, starAltitudeDegrees, sunAltitudeDegrees } = marker;
-  const findMorning = (day: DayNumber): StarMorning | null => {
-    const midnightMs = day * MS_PER_DAY - (place.longitudeDegrees / 360) * MS_PER_DAY;
-    const atMs = findSunClimbing(sunAltitudeDegrees, place, midnightMs, 0.5);
-    return atMs === null ? null : { atMs, starAltitudeDegrees: computeStarAltitude(place, star, atMs) };
-  };
-  const stands = (morning: StarMorning | null): morning is StarMorning =>
-    morning !== null && morning.starAltitudeDegrees >= starAltitudeDegrees;
-  const refuse = (what: string): never => {
-    const expected = 'expected a star that is away for some weeks and comes back';
-    throw new NoNightError(`The star \`${star.name}\` ${what} at this place, ${expected}, use another star or marker.`);
-  };
-  const seasonDay = createMemo(1, (_: 'season'): DayNumber => {
-    const first = dayNumberOf(SEASON_YEAR, 1, 1);
-    const mornings = Array.from({ length: LOOKS }, (_look, index) => findMorning(first + STRIDE * index));
-    const looks = mornings.map((morning) => stands(morning));
-    if (!looks.includes(true)) refuse(`is never ${starAltitudeDegrees} degrees high before dawn`);
-    // Where summer nights are too light, mornings are lost: that alone is no absence of the star.
-    const isEverLow = mornings.some((morning) => morning !== null && !stands(morning));
-    const end = (isEverLow ? findEndOfAbsence(looks) : null) ?? refuse('is never away before dawn');
-    let day = first + STRIDE * (end % LOOKS) + 1;
-    while (!stands(findMorning(day))) day += 1;
-    return day;
-  });
+  const mornings = createMornings(marker, place);
+  const seasonDay = createMemo(1, (_: 'season') => findSeason(mornings, marker));
   return (year) => {
-    const { month, day: dayOfMonth } = computeDateParts(seasonDay('season'));
-    const season = dayNumberOf(year, month, dayOfMonth);
-    let day = season - HEAD_START_DAYS;
-    while (stands(findMorning(day)) && day > season - SEARCH_DAYS) day -= HEAD_START_DAYS;
-    let morningBefore = findMorning(day);
-    if (stands(morningBefore)) refuse(`is not away long enough before dawn in ${year}`);
-    for (; day < season + SEARCH_DAYS; day += 1) {
-      const morning = findMorning(day + 1);
-      if (stands(morning)) return { morning, morningBefore };
-      morningBefore = morning;
-    }
-    return refuse(`is not seen to come back in ${year}`);
+    const { month, day } = computeDateParts(seasonDay('season'));
+    return findRising(mornings, dayNumberOf(year, month, day), year);
   };
 }

@@ -14,8 +14,30 @@ import {
   type MoonPose,
 } from './sky.ts';
 
-/** The dark of a date: sunset to sunrise; solar noon stands in where the Sun does not set or does not rise. */
+/** The night of a date, from its beginning until the next one's. */
+function computeNight(line: NightLine, day: DayNumber): Stretch {
+  return { fromMs: line.beginningOf(day).atMs, untilMs: line.beginningOf(line.zone.nextDay(day)).atMs };
+}
+
+/** Whether midnight stands in for the sunset or sunrise with which the night of a date should begin or end. */
+function isOddNight(line: NightLine, day: DayNumber): boolean {
+  return [day, line.zone.nextDay(day)].some((each) => line.beginningOf(each).sunStays !== undefined);
+}
+
+/**
+ * The dark of a date: sunset to sunrise. Where the Sun stays down the night itself stands in for what is missing, and
+ * also where it stays up, or comes up for half a year before that night: then there is no dark, but there is a night.
+ */
+function computeOddDark(line: NightLine, day: DayNumber): Stretch {
+  const night = computeNight(line, day);
+  const fromMs = Math.max(line.sunsetOf(day) ?? night.fromMs, night.fromMs);
+  const untilMs = Math.min(line.sunriseAfter(day) ?? night.untilMs, night.untilMs);
+  return fromMs < untilMs ? { fromMs, untilMs } : night;
+}
+
+/** As above; where days begin at midnight, solar noon stands in where the Sun does not set or does not rise. */
 function computeDark(line: NightLine, day: DayNumber): Stretch {
+  if (isOddNight(line, day)) return computeOddDark(line, day);
   const noonMs = line.solarNoonOf(day);
   return { fromMs: line.sunsetOf(day) ?? noonMs, untilMs: line.sunriseAfter(day) ?? noonMs + MS_PER_DAY };
 }
@@ -39,14 +61,32 @@ function computeNearestTransit(place: Place, atMs: InstantMs): InstantMs {
 const EVEN_NIGHTS_DEGREES = 60;
 const MIDDLE_STRAY_MS = MS_PER_DAY / 48;
 
+/** Whether days begin at midnight by the rule; the evening and the morning after are then two nights. */
+function isCivilNight(line: NightLine, day: DayNumber): boolean {
+  const { with: beginsWith, sunStays } = line.beginningOf(day);
+  return beginsWith === 'midnight' && sunStays === undefined;
+}
+
+/** A transit moved into a night that it lies beside: the one before or after it, or else where the Moon is nearest to it. */
+function moveIntoNight(place: Place, { fromMs, untilMs }: Stretch, transitMs: InstantMs): InstantMs {
+  if (fromMs <= transitMs && transitMs < untilMs) return transitMs;
+  const other =
+    transitMs < fromMs ? computeMoonTransit(place, fromMs, 'after') : computeMoonTransit(place, untilMs, 'before');
+  if (fromMs <= other && other < untilMs) return other;
+  return transitMs < fromMs ? fromMs : untilMs - 1;
+}
+
 /** The transit nearest the middle of the dark; looks for sunset and sunrise only where solar midnight does not tell. */
 function computeNightTransit(line: NightLine, place: Place, day: DayNumber): InstantMs {
-  if (Math.abs(place.latitudeDegrees) <= EVEN_NIGHTS_DEGREES) {
+  const isFarFromPoles = Math.abs(place.latitudeDegrees) <= EVEN_NIGHTS_DEGREES;
+  if (isFarFromPoles) {
     const midnightMs = line.solarNoonOf(day) + MS_PER_DAY / 2;
     const nearest = computeNearestTransit(place, midnightMs);
     if (Math.abs(nearest - midnightMs) < MS_PER_DAY / 2 - MIDDLE_STRAY_MS) return nearest;
   }
-  return computeNearestTransit(place, computeMiddle(computeDark(line, day)));
+  const nearest = computeNearestTransit(place, computeMiddle(computeDark(line, day)));
+  // Farther from the poles only a Moon near the Sun has its transit outside the night, and no time is told of that.
+  return isFarFromPoles || isCivilNight(line, day) ? nearest : moveIntoNight(place, computeNight(line, day), nearest);
 }
 
 /** Above this altitude (degrees, refracted, centre) the Moon is up beyond doubt: its limb and the air make under 1. */
@@ -60,7 +100,8 @@ function isUpInDark(place: Place, dark: Stretch, pose: MoonPose): boolean {
 }
 
 /**
- * The Moon at its upper transit nearest the middle of the dark (between sunset and sunrise).
+ * The Moon at its upper transit nearest the middle of the dark (between sunset and sunrise). Beyond 60 degrees of
+ * latitude it is the highest of the night, unless days begin at midnight.
  * @param day An existing date.
  */
 export function computeMoonHighest(line: NightLine, place: Place, day: DayNumber): MoonView {
@@ -76,7 +117,8 @@ export function computeMoonHighest(line: NightLine, place: Place, day: DayNumber
 
 /**
  * The Moon when it is best seen between sunset and sunrise: at the end of civil twilight if it is up then; else in the
- * middle of its longest stretch above the horizon; else, never being up in the dark, as in `computeMoonHighest`.
+ * middle of its longest stretch above the horizon; else, never being up in the dark, as in `computeMoonHighest`. Unless
+ * days begin at midnight, that is an instant of the night.
  * @param day An existing date.
  */
 export function computeMoonBestSeen(line: NightLine, place: Place, day: DayNumber): MoonView {

@@ -30,9 +30,21 @@ const COLUMNS: readonly (readonly [name: string, read: (row: NightRow) => string
 /** The header line of a table of nights as RFC 4180 has it, without its line end. */
 export const NIGHT_CSV_HEADER = COLUMNS.map(([name]) => name).join(',');
 
+/**
+ * What makes spreadsheets take a text for a formula when it comes first: the characters of OWASP's Application Security
+ * Verification Standard 5.0, requirement 1.2.10, and carriage return. Spreadsheets for Japanese also take the wide forms
+ * (common practice, no source).
+ */
+const FORMULA_SIGNS = /^[=+\-@\t\r\0\uFF1D\uFF0B\uFF0D\uFF20]/;
+
+/** A name that begins like a formula gets an apostrophe before it, which makes it text. */
+function guardText(value: string): string {
+  return FORMULA_SIGNS.test(value) ? `'${value}` : value;
+}
+
 /** A field stands in quotes where a comma, a quote or a line end is in it; quotes are doubled (RFC 4180, section 2). */
 function renderField(value: string | number | boolean | null): string {
-  const text = String(value ?? '');
+  const text = typeof value === 'string' ? guardText(value) : String(value ?? '');
   return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 

@@ -1,13 +1,15 @@
 import { type CivilZone, requireCivilZone } from './civil.ts';
 import { type DayNumber, MS_PER_DAY } from './day-number.ts';
 import { createMemo } from './memo.ts';
-import type { DayBegins, InstantMs, Place } from './rules.ts';
-import { findRiseSet } from './sky.ts';
+import type { DayBegins, InstantMs, Place, SunStays } from './rules.ts';
+import { findRiseSet, isUp } from './sky.ts';
 
 /** Where a night begins, and with what. */
 interface NightBeginning {
   readonly atMs: InstantMs;
   readonly with: DayBegins;
+  /** Only where midnight stands in for sunset or sunrise. */
+  readonly sunStays?: SunStays;
 }
 
 /** The nights of a place in a row, without gap: each ends where that of the next existing date begins. */
@@ -20,10 +22,12 @@ export interface NightLine {
   dayHolding(instantMs: InstantMs): DayNumber;
   /** Mean solar noon of an existing date: the one nearest to 12 hours after its start. */
   solarNoonOf(day: DayNumber): InstantMs;
-  /** Sunset of an existing date, after civil midnight in some places; null where the Sun does not set. */
+  /** Sunset of an existing date, after civil midnight in some places; null where the Sun stays up, or down. */
   sunsetOf(day: DayNumber): InstantMs | null;
-  /** The sunrise after the night of an existing date; null where the Sun does not rise. */
+  /** The sunrise after the night of an existing date; null where the Sun stays down, or up. */
   sunriseAfter(day: DayNumber): InstantMs | null;
+  /** What the Sun does on an existing date without sunset. */
+  sunStaysOn(day: DayNumber): SunStays;
 }
 
 /**
@@ -49,6 +53,8 @@ function createSolarDays(place: Place) {
     sunriseAfterNoon: createMemo(NIGHTS_KEPT, (noon: number) =>
       findRiseSet('sun', 'rise', place, noonMs(noon) + NOON_STRAY_MS, 1),
     ),
+    // Midnight tells: on the last day of the polar night the Sun may come up just before the search for sunset ends.
+    staysAfterNoon: (noon: number): SunStays => (isUp('sun', place, noonMs(noon) + MS_PER_DAY / 2) ? 'up' : 'down'),
   };
 }
 
@@ -61,23 +67,22 @@ function requireStartOfDay(zone: CivilZone, day: DayNumber): InstantMs {
 /**
  * Lays out the nights of a place. The night of date D begins
  * - `midnight`: with the start of D;
- * - `sunset`: with the sunset after D's solar noon, or, if the Sun does not set, with the midnight that ends D;
- * - `sunrise`: with the sunrise before D's solar noon, or, if the Sun does not rise, with the midnight that opens D.
+ * - `sunset`: with the sunset after D's solar noon, or, if there is none, with the midnight that ends D;
+ * - `sunrise`: with the sunrise before D's solar noon, or, if there is none, with the midnight that opens D.
  * @throws RangeError for a time zone that is not known.
  */
 export function createNightLine(dayBegins: DayBegins, place: Place): NightLine {
   const zone = requireCivilZone(place.timeZone);
   const sun = createSolarDays(place);
   const noonOf = (day: DayNumber) => sun.noonNearest(requireStartOfDay(zone, day) + MS_PER_DAY / 2);
-  const findSunBeginning = (day: DayNumber) => {
-    if (dayBegins === 'midnight') return null;
-    return dayBegins === 'sunset' ? sun.sunsetAfterNoon(noonOf(day)) : sun.sunriseAfterNoon(noonOf(day) - 1);
-  };
   const beginningOf = createMemo(NIGHTS_KEPT, (day: DayNumber): NightBeginning => {
-    const sunMs = findSunBeginning(day);
+    if (dayBegins === 'midnight') return { atMs: requireStartOfDay(zone, day), with: 'midnight' };
+    const isSunset = dayBegins === 'sunset';
+    const noon = isSunset ? noonOf(day) : noonOf(day) - 1;
+    const sunMs = isSunset ? sun.sunsetAfterNoon(noon) : sun.sunriseAfterNoon(noon);
     if (sunMs !== null) return { atMs: sunMs, with: dayBegins };
-    const midnightDay = dayBegins === 'sunset' ? zone.nextDay(day) : day;
-    return { atMs: requireStartOfDay(zone, midnightDay), with: 'midnight' };
+    const midnightMs = requireStartOfDay(zone, isSunset ? zone.nextDay(day) : day);
+    return { atMs: midnightMs, with: 'midnight', sunStays: sun.staysAfterNoon(noon) };
   });
   return {
     zone,
@@ -92,5 +97,6 @@ export function createNightLine(dayBegins: DayBegins, place: Place): NightLine {
     solarNoonOf: (day) => sun.noonMs(noonOf(day)),
     sunsetOf: (day) => sun.sunsetAfterNoon(noonOf(day)),
     sunriseAfter: (day) => sun.sunriseAfterNoon(noonOf(day)),
+    sunStaysOn: (day) => sun.staysAfterNoon(noonOf(day)),
   };
 }

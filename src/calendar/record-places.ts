@@ -9,11 +9,11 @@ import { opensMonth, type SkyRecord } from './records.ts';
 /** Nights that a record may lie from what is computed: beyond, one of the two is wrong and a person must look. */
 export const MOST_NIGHTS_OFF = 3;
 
-/** What a record does to the computed calendar. */
+/** Where a record stands in the computed calendar. */
 export interface RecordPlace {
   readonly record: SkyRecord;
-  /** The month whose beginning it fixes, and where; null when it fixes none. */
-  readonly opens: { readonly lunation: number; readonly day: DayNumber } | null;
+  /** The month in which its name lies nearest to its date. */
+  readonly lunation: number;
   /** The record lies too far from the computed calendar, or on a date that the place left out, and is passed over. */
   readonly refused: boolean;
   /** The date that the computed calendar gives to what was recorded. */
@@ -66,34 +66,19 @@ function findNearest(line: NightLine, months: ComputedMonths, night: RunNight | 
   return choices.reduce((best, choice) => (Math.abs(choice.nightsOff) < Math.abs(best.nightsOff) ? choice : best));
 }
 
-function findOpened(
-  line: NightLine,
-  months: ComputedMonths,
-  record: SkyRecord,
-  lunation: number,
-): RecordPlace['opens'] {
-  if (opensMonth(record)) return { lunation, day: record.day };
-  // A night of the young month seen before its computed beginning: the month has begun.
-  if (record.day < months.openingOf(lunation).nearDay) return { lunation, day: record.day };
-  // A night of the old month seen on or after the computed beginning of the next: that one begins the night after.
-  if (record.day < months.openingOf(lunation + 1).nearDay) return null;
-  return { lunation: lunation + 1, day: line.zone.nextDay(record.day) };
-}
-
 /**
- * Puts records into the computed calendar. A record belongs to the month in which its name lies nearest to its date. A
- * first night, or an announced month, fixes the beginning of its month. Any other night fixes a beginning only where it
- * lies across one: a night of the new month before it begins, or a night of the old month after it ended.
+ * Puts records into the computed calendar. A record belongs to the month in which its name lies nearest to its date,
+ * whatever other records say.
  */
 export function createRecordPlaces(line: NightLine, months: ComputedMonths): (record: SkyRecord) => RecordPlace {
   return createMemo(200, (record: SkyRecord): RecordPlace => {
-    if (line.zone.findStartOfDay(record.day) === null) {
-      return { record, opens: null, refused: true, computedDay: record.day, nightsOff: 0 };
+    const { day } = record;
+    if (line.zone.findStartOfDay(day) === null) {
+      const lunation = months.lunationOf(line.zone.nextDay(day));
+      return { record, lunation, refused: true, computedDay: day, nightsOff: 0 };
     }
-    const night = opensMonth(record) || record.kind === 'announced' ? undefined : record.night;
-    const { lunation, computedDay, nightsOff } = findNearest(line, months, night, record.day);
-    const refused = Math.abs(nightsOff) > MOST_NIGHTS_OFF;
-    const opens = refused ? null : findOpened(line, months, record, lunation);
-    return { record, opens, refused, computedDay, nightsOff };
+    const night = record.kind === 'announced' || opensMonth(record) ? undefined : record.night;
+    const nearest = findNearest(line, months, night, day);
+    return { record, ...nearest, refused: Math.abs(nearest.nightsOff) > MOST_NIGHTS_OFF };
   });
 }

@@ -7,6 +7,9 @@ export type InstantMs = number;
 /** When the day of a tradition begins. */
 export type DayBegins = 'sunset' | 'midnight' | 'sunrise';
 
+/** What the Sun does on a polar day, without sunset or sunrise: it stays up (midnight sun), or down (polar night). */
+export type SunStays = 'up' | 'down';
+
 /** The four principal phases: the Moon's ecliptic longitude is 0, 90, 180 or 270 degrees ahead of the Sun's. */
 export type PhaseName = 'new-moon' | 'first-quarter' | 'full-moon' | 'last-quarter';
 

@@ -1,6 +1,7 @@
 import {
   AngleBetween,
   AstroTime,
+  Atmosphere,
   Body,
   EclipticGeoMoon,
   Equator,
@@ -132,6 +133,21 @@ export function findRiseSet(
 }
 
 /**
+ * The last rise or set before `untilMs`, as {@link findRiseSet} has them.
+ * @param limitDays How far to look back, more than 0.
+ * @returns null when it does not come within the limit.
+ */
+export function findLastRiseSet(
+  body: Luminary,
+  event: 'rise' | 'set',
+  place: Place,
+  untilMs: InstantMs,
+  limitDays: number,
+): InstantMs | null {
+  return findRiseSet(body, event, place, untilMs, -limitDays);
+}
+
+/**
  * The first instant after `fromMs` at which the Sun's centre sinks through an altitude; -6 ends civil twilight.
  * @param altitudeDegrees Airless altitude, -90 to 90.
  * @param limitDays How far to look, more than 0.
@@ -260,8 +276,24 @@ interface SunAndMoon {
 const SUN_RADIUS_KM = 695_700;
 const MOON_RADIUS_KM = 1738.1;
 
+const RADIUS_KM: Readonly<Record<Luminary, number>> = { sun: SUN_RADIUS_KM, moon: MOON_RADIUS_KM };
+
 function computeRadiusDegrees(radiusKm: number, distanceAu: number): number {
   return (Math.asin(radiusKm / (distanceAu * KM_PER_AU)) * 180) / Math.PI;
+}
+
+/** Refraction at the horizon in standard air at sea level, degrees: the engine's own, as almanacs have it. */
+const HORIZON_REFRACTION_DEGREES = 34 / 60;
+
+/** Whether any of the Sun or the Moon is above the horizon, which {@link findRiseSet} means too. */
+export function isUp(body: Luminary, place: Place, atMs: InstantMs): boolean {
+  return ask(`${body} up`, () => {
+    const time = engineTime(atMs);
+    const observer = engineObserver(place);
+    const { ra, dec, dist } = Equator(BODIES[body], time, observer, true, true);
+    const limbDegrees = Horizon(time, observer, ra, dec).altitude + computeRadiusDegrees(RADIUS_KM[body], dist);
+    return limbDegrees >= -HORIZON_REFRACTION_DEGREES * Atmosphere(place.elevationMetres).density;
+  });
 }
 
 /** The distance between Sun and Moon in the sky of a place, and how large they look. */
@@ -326,6 +358,26 @@ function mayEclipse(phaseMs: InstantMs): boolean {
   return ask('Moon latitude', () => Math.abs(EclipticGeoMoon(engineTime(phaseMs)).lat) < ECLIPSE_LATITUDE_DEGREES);
 }
 
+/** The Moon's penumbra is on the Earth for six and a half hours at most, about new Moon. */
+const SHADOW_HOURS = 3;
+
+/**
+ * Limits for an hour's steps, so that every instant is within half an hour of a step. The discs touch at 0.56 degree at
+ * most, and the Moon gains up to 0.62 degree an hour on a Sun that is up; the Sun climbs up to 15 degrees an hour.
+ */
+const TOUCH_DEGREES = 0.56 + 0.62 / 2 + 0.05;
+const UP_FROM_DEGREES = -15 / 2 - 1;
+
+/** Whether an eclipse of the Sun may be seen at a place: asked for one that is not, the engine goes through years of others. */
+function mayEclipseAt(place: Place, newMoonMs: InstantMs): boolean {
+  for (let hours = -SHADOW_HOURS; hours <= SHADOW_HOURS; hours += 1) {
+    const atMs = newMoonMs + (hours * MS_PER_DAY) / 24;
+    if (computeSunAndMoon(place, atMs).apartDegrees > TOUCH_DEGREES) continue;
+    if (computeStand('sun', place, atMs).altitudeDegrees > UP_FROM_DEGREES) return true;
+  }
+  return false;
+}
+
 /**
  * The lunar eclipse at a full Moon, for the whole Earth.
  * @param fullMoonMs The instant of a full Moon, within an hour.
@@ -357,7 +409,7 @@ export function findLunarEclipse(fullMoonMs: InstantMs): EclipseCourse | null {
  * @returns null when there is none at the place, or the Sun's centre is down both when it begins and when it ends.
  */
 export function findSolarEclipse(place: Place, newMoonMs: InstantMs): EclipseCourse | null {
-  if (!mayEclipse(newMoonMs)) return null;
+  if (!mayEclipse(newMoonMs) || !mayEclipseAt(place, newMoonMs)) return null;
   const found = ask('solar eclipse', () =>
     SearchLocalSolarEclipse(engineTime(newMoonMs - MS_PER_DAY), engineObserver(place)),
   );

@@ -1,4 +1,5 @@
 import { requireCivilZone } from './civil.ts';
+import { renderCivilDate } from './day-number.ts';
 import type { CivilDate, InstantMs } from './rules.ts';
 
 /** What the calendar and the clock on the wall show. */
@@ -14,6 +15,6 @@ export interface WallClock {
  * @throws RangeError for a zone that is not known.
  */
 export function readWallClock(atMs: InstantMs, timeZone: string): WallClock {
-  const local = requireCivilZone(timeZone).renderLocal(atMs);
-  return { date: local.slice(0, 10), clock: local.slice(11, 16) };
+  const zone = requireCivilZone(timeZone);
+  return { date: renderCivilDate(zone.dayAt(atMs)), clock: zone.renderClock(atMs) };
 }

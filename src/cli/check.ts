@@ -1,5 +1,7 @@
 import type { Diagnostic } from '../content/diagnostic.ts';
 import { loadLibrary } from '../content/library.ts';
+import type { OpenLibrary } from '../content/open-library.ts';
+import { checkAlikeGestures } from '../lesson/check-alike-gestures.ts';
 import { readContent } from '../node/read-content.ts';
 import { showPath } from '../node/show-path.ts';
 import type { Arguments } from './arguments.ts';
@@ -14,7 +16,7 @@ export function check(given: Arguments, terminal: Terminal): number {
   const everything = names.length === 0;
   const folders = everything ? listWeekFolders() : findWeekFolders(names);
   const setting = openSetting(given);
-  const found = everything ? [...loadLibrary(readContent(options.content ?? CONTENT_FOLDER)).diagnostics] : [];
+  const found = everything ? checkContent(options.content ?? CONTENT_FOLDER, setting.library) : [];
   for (const { diagnostics } of resolveWeeks(folders, setting)) found.push(...diagnostics);
   const diagnostics = sortDiagnostics(leaveOutRepeats(found));
   const errors = diagnostics.filter(({ severity }) => severity === 'error').length;
@@ -24,6 +26,12 @@ export function check(given: Arguments, terminal: Terminal): number {
     if (options.quiet !== true) terminal.print(summarise(folders.map(showPath), errors, diagnostics.length - errors));
   }
   return errors === 0 ? 0 : 1;
+}
+
+/** What is wrong in any content file, whether or not a week needs it. */
+function checkContent(folder: string, library: OpenLibrary): Diagnostic[] {
+  const { diagnostics } = loadLibrary(readContent(folder));
+  return [...diagnostics, ...library.gestureIds.flatMap((id) => checkAlikeGestures(library, id))];
 }
 
 /** A content file that a week needs is read twice when everything is checked. */

@@ -2,15 +2,9 @@ import type { Almanac } from '../calendar/almanac-types.ts';
 import type { CivilDate } from '../calendar/rules.ts';
 import { FIRST_DATE, isCoveredDate, LAST_DATE } from '../content/civil-date.ts';
 import { findNearMiss } from '../content/near-miss.ts';
-import { type DatedMonth, findMonthsOfYear } from '../pack/year-months.ts';
+import { type DatedMonth, type DateRange, findMonthsOfYear, type YearMonths } from '../pack/year-months.ts';
 import type { Arguments } from './arguments.ts';
 import { UsageError } from './usage-error.ts';
-
-/** Dates from one to another, both included. */
-export interface DateRange {
-  readonly from: CivilDate;
-  readonly to: CivilDate;
-}
 
 /** Which nights a call asks for, as far as its words tell; months and years are found by `requireRanges`. */
 export type NightChoice =
@@ -67,38 +61,66 @@ function requireDate(option: 'from' | 'to' | 'explain', text: string | undefined
 
 function requireYear(text: string): number {
   const year = Number(text);
-  if (/^\d{4}$/.test(text) && year >= FIRST_YEAR && year <= LAST_YEAR) return year;
+  // A year may begin in the civil year before its number, or end in the one after.
+  if (/^\d{4}$/.test(text) && year >= FIRST_YEAR - 1 && year <= LAST_YEAR + 1) return year;
   throw new UsageError(
     `\`--year ${text}\` is not a year of the calendar; expected one from ${FIRST_YEAR} to ${LAST_YEAR}, as YYYY`,
   );
 }
 
 /**
- * The dates of a year, or of one of its months; a name that comes twice in the year gives both.
+ * The dates of a year, or of one of its months; a name that comes twice in the year gives both. Where months of the year
+ * cannot be told, their dates are among them, for whoever lists nights to come upon.
  * @param month A name or a number of a month.
- * @throws UsageError for a month that the year does not have, and a year that is not wholly covered.
+ * @throws UsageError for a month that the year does not have, and a year or month that is not wholly covered.
  */
 export function requireRanges(almanac: Almanac, year: number, month: string | undefined): readonly DateRange[] {
-  const months = findMonthsOfYear(almanac, year);
-  const [first] = months ?? [];
-  const last = months?.at(-1);
-  if (months === undefined || first === undefined || last === undefined) {
+  const found = findMonthsOfYear(almanac, year);
+  if (month !== undefined) return requireMonth(almanac, year, month, found);
+  const dates = [...found.months, ...found.gaps];
+  const [from] = dates.map((each) => each.from).sort();
+  const to = dates
+    .map((each) => each.to)
+    .sort()
+    .at(-1);
+  if (found.isWhole && from !== undefined && to !== undefined) return [{ from, to }];
+  throw new UsageError(
+    `\`--year ${year}\` does not lie whole within ${FIRST_DATE} to ${LAST_DATE}; write \`--from DATE --to DATE\` for a part of it`,
+  );
+}
+
+function requireMonth(almanac: Almanac, year: number, asked: string, found: YearMonths): readonly DateRange[] {
+  const { months, gaps, isWhole } = found;
+  const ranges = findMonths(months, asked);
+  if (ranges.length > 0) return ranges;
+  const isKnown = isKnownMonth(almanac, asked);
+  if (isKnown && gaps.length > 0) return gaps;
+  if (isKnown && !isWhole) {
     throw new UsageError(
-      `\`--year ${year}\` does not lie whole within ${FIRST_DATE} to ${LAST_DATE}; write \`--from DATE --to DATE\` for a part of it`,
+      `\`--month ${asked}\` of the year ${year} does not lie whole within ${FIRST_DATE} to ${LAST_DATE}; write \`--from DATE --to DATE\` for a part of it`,
     );
   }
-  if (month === undefined) return [{ from: first.from, to: last.to }];
-  const found = findMonths(months, month);
-  if (found.length > 0) return found;
-  throw new UsageError(
-    `\`--month ${month}\` does not come in the year ${year}; ${adviseMonth(almanac, months, month)}`,
-  );
+  throw new UsageError(`\`--month ${asked}\` does not come in the year ${year}; ${adviseMonth(almanac, found, asked)}`);
+}
+
+/** Whether a month is one of the calendar's, by its name or number, in whatever year. */
+function isKnownMonth({ rules }: Almanac, asked: string): boolean {
+  const named = rules.thirteenthMonth === undefined ? rules.months : [...rules.months, rules.thirteenthMonth];
+  const isNamed = named.some(({ name }) => fold(name) === fold(asked));
+  return isNamed || (/^\d{1,2}$/.test(asked) && Number(asked) >= 1 && Number(asked) <= MOST_MONTHS);
+}
+
+/** Months in a long year. */
+const MOST_MONTHS = 13;
+
+/** For comparing names whatever their capitals. */
+function fold(text: string): string {
+  return text.normalize('NFC').toLowerCase();
 }
 
 /** By name as written, else by name whatever its capitals, else by number. */
 function findMonths(months: readonly DatedMonth[], asked: string): readonly DatedMonth[] {
   const name = asked.normalize('NFC');
-  const fold = (text: string) => text.toLowerCase();
   const ways: readonly ((each: DatedMonth) => boolean)[] = [
     ({ month }) => month.name === name,
     ({ month }) => fold(month.name) === fold(name),
@@ -111,14 +133,15 @@ function findMonths(months: readonly DatedMonth[], asked: string): readonly Date
   return [];
 }
 
-function adviseMonth({ rules }: Almanac, months: readonly DatedMonth[], asked: string): string {
-  const names = months.map(({ month }) => month.name);
+function adviseMonth({ rules }: Almanac, { months, gaps, isWhole }: YearMonths, asked: string): string {
   const extra = rules.thirteenthMonth?.name;
-  if (extra !== undefined && extra.toLowerCase() === asked.normalize('NFC').toLowerCase()) {
+  if (extra !== undefined && fold(extra) === fold(asked)) {
     return `\`${extra}\` is the month of long years, and this one has ${months.length} months`;
   }
+  const isTold = isWhole && gaps.length === 0;
+  const names = isTold ? months.map(({ month }) => month.name) : rules.months.map(({ name }) => name);
   const near = findNearMiss(asked, names);
   return near === undefined
-    ? `expected a number from 1 to ${months.length}, or one of ${names.join(', ')}`
+    ? `expected a number from 1 to ${names.length}, or one of ${names.join(', ')}`
     : `did you mean \`${near}\`?`;
 }

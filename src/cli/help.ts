@@ -71,7 +71,8 @@ and months are the calendar's own; a month is a name or a number.
   --calendar ID   another calendar than the school's file names
   --json          a row a date, for other programs
   --csv           the same for a spreadsheet (RFC 4180, UTF-8)
-  --ics           an event a night, for calendar programs (RFC 5545)`,
+  --ics           an event a night, for calendar programs (RFC 5545)
+  --quiet         beside the nights tell mistakes only`,
 
   observe: `lessontide observe adds a night that was seen to the school's file.
 
@@ -80,9 +81,14 @@ and months are the calendar's own; a month is a name or a number.
 What is seen comes before what is computed: a first night moves the beginning of
 its month, any other counts the names anew from there to the month's end. The
 command says which nights change. Comments and layout of the file stay; to take
-an observation back, take its line out.
+an observation back, take its entry out.
+
+The date is the one on which the night began: where days begin at sunset, what
+is seen after midnight has the date of the day before. An entry that contradicts
+another, or lies too far from what is computed, is not written.
 
   --by TEXT       who saw it, or from where; pack pages say so
   --content DIR   where schools/, calendars/, gestures/ … are (content)
-  --school ID     which school (left out: the one with home: true)`,
+  --school ID     which school (left out: the one with home: true)
+  --json          print what was added, where, and what changes as JSON`,
 } as const;

@@ -1,15 +1,19 @@
 import type { Almanac, NightRecord } from '../calendar/almanac-types.ts';
+import type { Eclipse } from '../calendar/eclipses.ts';
 import { NIGHT_CSV_HEADER, renderNightCsv } from '../calendar/night-csv.ts';
 import { renderNightRow } from '../calendar/night-row.ts';
 import type { CivilDate } from '../calendar/rules.ts';
-import { addDays } from '../content/civil-date.ts';
+import type { Labels } from '../content/labels.ts';
 import type { OpenedSchool } from '../content/open-library.ts';
+import { listNightEclipses } from '../directives/eclipse-notice.ts';
+import { listEclipseCare, sayCare, sayEclipse } from '../directives/sky-words.ts';
 import { renderNightsIcs } from '../pack/night-ics.ts';
 import { sayExplanation } from '../pack/say-explanation.ts';
 import { renderPlain, type Sentence } from '../pack/voice.ts';
 import type { Arguments } from './arguments.ts';
-import { chooseNights, type DateRange, requireRanges } from './choose-nights.ts';
+import { chooseNights, requireRanges } from './choose-nights.ts';
 import { chooseSchool, openChosenSchool } from './choose-school.ts';
+import { listNights, type PassedOver, tellLeftOut, tellUntold } from './list-nights.ts';
 import { openSetting } from './open-weeks.ts';
 import { printNightTable } from './print-night-table.ts';
 import type { Terminal } from './terminal.ts';
@@ -33,14 +37,25 @@ export async function nights(given: Arguments, terminal: Terminal): Promise<numb
   const id = chooseSchool('nights', setting.library, setting.schoolId);
   const opened = openChosenSchool(setting.library, id, setting.calendarId, terminal);
   if (opened === undefined) return 1;
+  if (options.quiet !== true) tellUnusedRecords(opened, terminal);
   const almanac = setting.almanacFor(opened);
   if (choice.kind === 'explain') return printExplanation(opened, almanac, choice.date, terminal);
   const ranges = choice.kind === 'range' ? [choice.range] : requireRanges(almanac, choice.year, choice.month);
-  const leftOut: CivilDate[] = [];
-  await print(form, opened, almanac, listNights(almanac, ranges, leftOut), terminal);
+  const passedOver: PassedOver = { leftOut: [], untold: [] };
+  await print(form, opened, almanac, listNights(almanac, ranges, passedOver), terminal);
   // A table without these dates would look like a mistake; programs get what there is.
-  if (form === 'table') tellLeftOut(leftOut, almanac.place.timeZone, terminal);
-  return 0;
+  if (form === 'table' && options.quiet !== true) tellLeftOut(passedOver.leftOut, almanac.place.timeZone, terminal);
+  tellUntold(passedOver.untold, terminal);
+  return passedOver.untold.length === 0 ? 0 : 1;
+}
+
+/** What a school saw is told in the names of its own calendar, and counts for no other. */
+function tellUnusedRecords({ school, calendar }: OpenedSchool, terminal: Terminal): void {
+  const count = (school.observations?.length ?? 0) + (school.announcedMonths?.length ?? 0);
+  if (calendar.id === school.calendar || count === 0) return;
+  terminal.tell(
+    `lessontide: what ${school.name} observed or announced (${count}) counts for its own calendar \`${school.calendar}\` and is left out here`,
+  );
 }
 
 function chooseForm(options: Arguments['options']): Form {
@@ -50,27 +65,6 @@ function chooseForm(options: Arguments['options']): Form {
   if (form !== 'table' && options.explain !== undefined)
     throw new UsageError(`\`--explain\` answers in words and takes no \`--${form}\`; leave one of them out`);
   return form;
-}
-
-/**
- * Night by night, so that a hundred years need no more memory than one.
- * @param leftOut Gets the dates that the clocks of the place left out, as they are passed over.
- */
-function* listNights(almanac: Almanac, ranges: readonly DateRange[], leftOut: CivilDate[]): Generator<NightRecord> {
-  for (const { from, to } of ranges) {
-    let expected = from;
-    for (const record of almanac.nights(from, to)) {
-      for (; expected < record.date; expected = addDays(expected, 1)) leftOut.push(expected);
-      yield record;
-      expected = addDays(expected, 1);
-    }
-    for (; expected <= to; expected = addDays(expected, 1)) leftOut.push(expected);
-  }
-}
-
-function tellLeftOut(dates: readonly CivilDate[], timeZone: string, terminal: Terminal): void {
-  for (const date of dates)
-    terminal.tell(`lessontide: ${date} was left out by the clocks of ${timeZone}; it has no night`);
 }
 
 async function print(
@@ -128,6 +122,15 @@ function printExplanation(
     const words = renderPlain(sentence);
     terminal.print(said.closeCall ? terminal.emphasise(words, 'yellow', 'print') : words);
   }
+  printEclipses(listNightEclipses(almanac.place, record), labels, timeZone, terminal);
   terminal.print(labels.text('keeper-first', { keeper: calendar.keeper }));
   return 0;
+}
+
+/** With the cautions that go with them. */
+function printEclipses(eclipses: readonly Eclipse[], labels: Labels, timeZone: string, terminal: Terminal): void {
+  if (eclipses.length === 0) return;
+  terminal.print('');
+  for (const eclipse of eclipses) terminal.print(sayEclipse(eclipse, labels, timeZone));
+  terminal.print(`${sayCare(listEclipseCare(eclipses), labels)}\n`);
 }

@@ -1,4 +1,5 @@
 import { NoNightError } from '../calendar/no-night-error.ts';
+import type { InstantMs } from '../calendar/rules.ts';
 import { findNearMiss } from '../content/near-miss.ts';
 import { findFileError } from '../node/file-error.ts';
 import { type Arguments, type OptionName, parseArguments } from './arguments.ts';
@@ -14,8 +15,8 @@ declare const KIT_VERSION: string;
 
 interface Command {
   readonly options: readonly OptionName[];
-  /** @returns The exit status. */
-  run(given: Arguments, terminal: Terminal): number | Promise<number>;
+  /** @param nowMs The present instant. @returns The exit status. */
+  run(given: Arguments, terminal: Terminal, nowMs: InstantMs): number | Promise<number>;
 }
 
 const COMMANDS = {
@@ -23,18 +24,26 @@ const COMMANDS = {
   check: { run: check, options: ['content', 'school', 'calendar', 'json', 'quiet', 'help'] },
   nights: {
     run: nights,
-    options: ['from', 'to', 'month', 'year', 'explain', 'content', 'school', 'calendar', 'json', 'csv', 'ics', 'help'],
+    options: [
+      ...(['from', 'to', 'month', 'year', 'explain', 'content', 'school', 'calendar'] as const),
+      ...(['json', 'csv', 'ics', 'quiet', 'help'] as const),
+    ],
   },
-  observe: { run: observe, options: ['by', 'content', 'school', 'help'] },
+  observe: { run: observe, options: ['by', 'content', 'school', 'json', 'help'] },
 } as const satisfies Record<string, Command>;
 
 /**
  * Runs one call of the command; folders are taken from where the process stands.
+ * @param nowMs The present instant; left out, the clock tells.
  * @returns The exit status: 0 done, 1 something in the content is wrong, 2 wrong usage, 3 the kit itself failed.
  */
-export async function runCommand(words: readonly string[], terminal: Terminal): Promise<number> {
+export async function runCommand(
+  words: readonly string[],
+  terminal: Terminal,
+  nowMs: InstantMs = Date.now(),
+): Promise<number> {
   try {
-    return await dispatch(words, terminal);
+    return await dispatch(words, terminal, nowMs);
   } catch (error) {
     if (error instanceof UsageError) {
       terminal.tell(`lessontide: ${error.message}`);
@@ -51,7 +60,7 @@ export async function runCommand(words: readonly string[], terminal: Terminal): 
   }
 }
 
-async function dispatch(words: readonly string[], terminal: Terminal): Promise<number> {
+async function dispatch(words: readonly string[], terminal: Terminal, nowMs: InstantMs): Promise<number> {
   const [name = '--help', ...rest] = words;
   if (name === '--help' || name === '-h' || name === 'help') {
     const [topic = ''] = rest;
@@ -68,7 +77,7 @@ async function dispatch(words: readonly string[], terminal: Terminal): Promise<n
     throw new UsageError(`\`${name}\` is not a command; expected ${Object.keys(COMMANDS).join(', ')}; ${advice}`);
   }
   const given = parseArguments(rest, COMMANDS[name].options);
-  if (given.options.help !== true) return COMMANDS[name].run(given, terminal);
+  if (given.options.help !== true) return COMMANDS[name].run(given, terminal, nowMs);
   terminal.print(HELP[name]);
   return 0;
 }

@@ -16,6 +16,8 @@ export interface PageParts {
   readonly styles: string;
   /** A small script that the page also works without. */
   readonly script?: string;
+  /** True when the page plays sound files of the pack. */
+  readonly playsSound?: boolean;
   /** Words of the link that leads past the header. */
   readonly skipLabel: string;
   /** Printed at the foot of each sheet where the browser can; never the only place of a warning. */
@@ -26,8 +28,8 @@ export interface PageParts {
 }
 
 /**
- * A whole HTML document. Its content policy allows this one style sheet, this one script if there is one, and
- * pictures of the pack, and nothing from anywhere else.
+ * A whole HTML document. Its content policy allows this one style sheet, this one script if there is one,
+ * pictures of the pack, and its sounds where the page plays any; nothing from anywhere else.
  */
 export function renderPageShell(page: PageParts, digest: Digest): Root {
   const styles = page.runningLine === undefined ? page.styles : page.styles + renderRunningLine(page.runningLine);
@@ -36,7 +38,7 @@ export function renderPageShell(page: PageParts, digest: Digest): Root {
     { type: 'doctype' },
     h('html', { lang: page.language }, [
       h('head', [
-        h('meta', { httpEquiv: 'Content-Security-Policy', content: renderPolicy(styles, page.script, digest) }),
+        h('meta', { httpEquiv: 'Content-Security-Policy', content: renderPolicy(page, styles, digest) }),
         h('meta', { charSet: 'utf-8' }),
         h('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
         h('title', page.title),
@@ -54,13 +56,14 @@ export function renderPageShell(page: PageParts, digest: Digest): Root {
 }
 
 /** The policy's words. `style-src` and `script-src` name digests, so that no other style or script can run. */
-function renderPolicy(styles: string, script: string | undefined, digest: Digest): string {
+function renderPolicy({ script, playsSound }: PageParts, styles: string, digest: Digest): string {
   const scripts = script === undefined ? [] : [`script-src 'sha256-${digest(script)}'`];
   return [
     "default-src 'none'",
     ...scripts,
     `style-src 'sha256-${digest(styles)}'`,
     "img-src 'self' data:",
+    ...(playsSound === true ? ["media-src 'self'"] : []),
     "base-uri 'none'",
     "form-action 'none'",
   ].join('; ');

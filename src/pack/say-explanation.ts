@@ -1,5 +1,6 @@
 import type { NightExplanation } from '../calendar/explanation.ts';
 import type { Labels } from '../content/labels.ts';
+import { findStandInLabel } from '../content/stand-in-label.ts';
 import { sayCloseCalls } from './say-close-calls.ts';
 import { sayMonthBeginning, sayObservation } from './say-month-beginning.ts';
 import { sayYear } from './say-year.ts';
@@ -42,14 +43,14 @@ function sayNight(explanation: NightExplanation, voice: Voice): Sentence[] {
 
 /** When the night begins and ends; what stands in where the Sun does not rise or set. */
 export function sayStretch(
-  night: Pick<NightExplanation, 'date' | 'beginsMs' | 'endsMs' | 'beginsWith' | 'dayBegins'>,
+  night: Pick<NightExplanation, 'date' | 'beginsMs' | 'endsMs' | 'beginsWith' | 'sunStays' | 'dayBegins'>,
   voice: Voice,
 ): Sentence[] {
   const { date, beginsMs, endsMs, beginsWith, dayBegins } = night;
+  const standIn = findStandInLabel(dayBegins, night);
   const times = { begins: voice.clock(beginsMs, date), ends: voice.clock(endsMs, date) };
   const stretch = voice.say(`night-lasts-${beginsWith}`, times);
-  if (beginsWith === dayBegins || dayBegins === 'midnight') return [stretch];
-  return [stretch, voice.say(`no-${dayBegins}-here`, {})];
+  return standIn === null ? [stretch] : [stretch, voice.say(standIn, {})];
 }
 
 function sayName(explanation: NightExplanation, voice: Voice): Sentence[] {

@@ -38,13 +38,13 @@ function sayOpeningPhase({ month }: NightExplanation, voice: Voice): Sentence {
 }
 
 function sayCrescent(crescent: CrescentReport, wanted: CrescentVisibility, voice: Voice): Sentence {
-  const { date, q, bestMs } = crescent;
-  if (q === null || bestMs === null) return voice.say('explain-crescent-none', { date: voice.date(date) });
+  const { date } = crescent;
+  if (crescent.untested !== null) return voice.say(`explain-crescent-${crescent.untested}`, { date: voice.date(date) });
   return voice.say(crescent.seen ? 'explain-crescent-seen' : 'explain-crescent-unseen', {
     date: voice.date(date),
     class: crescent.class,
-    q: voice.labels.number(q, Q_DECIMALS),
-    time: voice.clock(bestMs, date),
+    q: voice.labels.number(crescent.q, Q_DECIMALS),
+    time: voice.clock(crescent.bestMs, date),
     wanted,
   });
 }

@@ -92,13 +92,38 @@ describe('--explain', () => {
     expect(text).toContain('the word of the keeper, Saltgrass Point School, and local practice come first');
   });
 
+  it('announces an eclipse that is seen from the school, with the cautions', async () => {
+    const explain = async (date: string, ...words: string[]) =>
+      (await run('--explain', date, ...words)).printed.join('\n');
+    const moon = await explain('2026-03-03');
+    expect(moon).toContain(
+      '\nEclipse of the Moon, in the night from Tuesday 3 March to Wednesday 4 March: the shadow of the Earth covers the whole Moon.',
+    );
+    expect(moon).toContain('\nAn eclipse of the Moon does not harm the eyes.');
+    for (const date of ['2026-03-02', '2026-03-04']) expect(await explain(date)).not.toContain('clipse');
+    const sun = await explain('2026-08-12', '--school', 'ormevire');
+    expect(sun).toContain('\nÉclipse de Soleil, mercredi 12\u00A0août');
+    expect(sun).toContain('Il ne faut jamais regarder le Soleil, ni tout près de lui.');
+    expect(sun).toContain('filtres solaires certifiés');
+    expect(await explain('2026-08-12')).not.toContain('clipse');
+  });
+
   it('flags a close call, to be checked by eye', async () => {
     // The new Moon of 2026-11-09 (07:02 UTC) comes 10 minutes before the sunset that ends the night of the 8th here.
     const { printed } = await run('--explain', '2026-11-10');
     const text = printed.join('\n');
-    expect(text).toMatch(/Close call: the phase that the month is counted from is \d+ minutes? from the boundary/);
+    expect(text).toMatch(/Close call: the phase that this month is counted from is \d+ minutes? from the boundary/);
     expect(text).toContain('Check it by eye in the nights that follow and ask the keeper');
     expect(text).toContain('Look for a young crescent only when the Sun is fully down.');
+  });
+
+  it('says on the last night of a month that the next one might begin on another, and which night this would be', async () => {
+    const { printed } = await run('--explain', '2026-11-07');
+    const text = printed.join('\n');
+    expect(text).toMatch(
+      /^Close call: by the rule the next month begins with the night of Sunday 8 November, but the phase it is counted from is \d+ minutes from the boundary of its night: new Moon, Monday 9 November, 8:0\d pm/m,
+    );
+    expect(text).toContain('\nOtherwise this night would be Lost in Light: night 29 of 30 in Nest Month.\n');
   });
 
   it('speaks the language of the school', async () => {

@@ -404,6 +404,8 @@ describe('nights', () => {
       'date        night  name         group       begins  Moon up   Moon down  lit',
       '2026-07-14      1  Hidden Moon  Dark Water  17:12   08:26 +1  -            0%  new moon 21:44',
       '2026-07-15      2  Maybe Moon   Dark Water  17:13   09:02 +1  18:00        1%',
+      '',
+      '+1: on the date after. lit: how much of the Moon, when the night begins.',
     ]);
   });
 

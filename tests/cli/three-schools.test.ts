@@ -60,10 +60,13 @@ const EXAMPLES: readonly Example[] = [
   },
 ];
 
+/** After all that the schools see. */
+const NOW_MS = Date.UTC(2030, 0, 1);
+
 /** The words of a call at a school, and what it prints; anything told or a failure fails the test. */
 async function run(words: readonly string[], content = CONTENT): Promise<string> {
   const terminal = createFakeTerminal();
-  const status = await runCommand([...words, '--content', content], terminal);
+  const status = await runCommand([...words, '--content', content], terminal, NOW_MS);
   expect([status, terminal.told]).toEqual([0, []]);
   return terminal.printed.map((line) => `${line}\n`).join('');
 }

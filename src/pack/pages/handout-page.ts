@@ -1,6 +1,7 @@
 import type { Element, Root } from 'hast';
 import { h } from 'hastscript';
 import type { Handout } from '../../lesson/model.ts';
+import { playSound, renderPlayerParts } from './gesture-player.ts';
 import { type LearnerFrame, renderLearnerPage } from './learner-page.ts';
 import { pageStyles } from './page-styles.ts';
 import { tagAuthors } from './tag-authors.ts';
@@ -12,6 +13,7 @@ export function renderHandoutPage(handout: Handout, frame: LearnerFrame): Root {
     title: handout.title,
     kind: 'handout-page',
     styles: pageStyles.handout,
+    ...playSound(handout),
     main: [
       h('div', { className: ['name-lines'] }, [
         renderWriteLine(labels.text('name-line')),
@@ -19,6 +21,7 @@ export function renderHandoutPage(handout: Handout, frame: LearnerFrame): Root {
       ]),
       h('h1', handout.title),
       h('div', { className: ['handout-body'], ...tagAuthors(frame.language, frame.authorsLanguage) }, handout.body),
+      ...renderPlayerParts(handout, labels),
     ],
   });
 }

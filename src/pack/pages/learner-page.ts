@@ -1,8 +1,8 @@
-import type { ElementContent, Root } from 'hast';
+import type { Root } from 'hast';
 import { h } from 'hastscript';
 import type { CivilDate } from '../../calendar/rules.ts';
 import type { Labels } from '../../content/labels.ts';
-import { type Digest, renderPageShell } from '../page-shell.ts';
+import { type Digest, type PageParts, renderPageShell } from '../page-shell.ts';
 
 /** What a learners' page may know of the pack: nothing that could hold an answer. */
 export interface LearnerFrame {
@@ -22,27 +22,20 @@ const LIST = 'index.html';
 /** A page of the learners' folder. It links to the list beside it and to nothing else. */
 export function renderLearnerPage(
   frame: LearnerFrame,
-  page: {
-    readonly title: string;
-    readonly kind: string;
-    readonly styles: string;
-    readonly main: readonly ElementContent[];
-  },
+  page: Pick<PageParts, 'title' | 'kind' | 'styles' | 'script' | 'playsSound' | 'main'>,
 ): Root {
   const { labels } = frame;
   return renderPageShell(
     {
+      ...page,
       language: frame.language,
       title: `${page.title}: ${labels.date(frame.date, 'day')}`,
-      kind: page.kind,
-      styles: page.styles,
       skipLabel: labels.text('skip-link'),
       header: [
         h('nav', { className: ['pack-nav'], ariaLabel: labels.text('pack-pages') }, [
           h('ul', [h('li', [h('a', { href: LIST }, labels.text('for-learners'))])]),
         ]),
       ],
-      main: page.main,
       footer: [h('p', [frame.schoolName, ' · ', labels.date(frame.date, 'long')])],
     },
     frame.digest,

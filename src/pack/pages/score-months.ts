@@ -1,12 +1,11 @@
-import type { NightRecord } from '../../calendar/almanac-types.ts';
+import { groupNights, type NightGroup } from '../../calendar/group-nights.ts';
 import type { CivilDate } from '../../calendar/rules.ts';
 import type { ResolvedWeek } from '../../lesson/model.ts';
 
 /** A month that the week lies in, wholly or in part. */
 export interface ScoreMonth {
   readonly name: string;
-  /** Runs of nights with the same group, in order. */
-  readonly groups: readonly { readonly name: string; readonly nights: readonly NightRecord[] }[];
+  readonly groups: readonly NightGroup[];
   readonly firstDate: CivilDate;
   readonly lastDate: CivilDate;
   /** Dates of the lessons that lie in this month, in order. */
@@ -32,14 +31,4 @@ function describeMonth({ almanac }: ResolvedWeek, taught: readonly CivilDate[]):
   const last = nights.at(-1);
   if (first === undefined || last === undefined) throw new Error('A month without nights.');
   return { name: first.month.name, groups: groupNights(nights), firstDate: first.date, lastDate: last.date, taught };
-}
-
-function groupNights(nights: readonly NightRecord[]): { name: string; nights: NightRecord[] }[] {
-  const groups: { name: string; nights: NightRecord[] }[] = [];
-  for (const record of nights) {
-    const group = groups.at(-1);
-    if (group?.name === record.night.group) group.nights.push(record);
-    else groups.push({ name: record.night.group, nights: [record] });
-  }
-  return groups;
 }

@@ -1,11 +1,11 @@
 import type { Element, ElementContent, Root } from 'hast';
 import { h } from 'hastscript';
 import { renderName } from '../../content/render-name.ts';
-import { listWeekEclipses, renderEclipses } from '../../directives/eclipse-notice.ts';
-import { listEclipseCare, sayCare } from '../../directives/sky-words.ts';
+import { listWeekEclipses } from '../../directives/eclipse-notice.ts';
 import { renderMoon } from '../../drawing/moon.ts';
 import { renderPageShell } from '../page-shell.ts';
 import { renderDaySheet, renderReliefNotes } from './day-sheet.ts';
+import { renderEclipseSection } from './eclipse-section.ts';
 import { renderKeeperNote } from './how-we-know.ts';
 import markToday from './mark-today.js?raw';
 import { renderPackNav } from './pack-nav.ts';
@@ -37,7 +37,7 @@ export function renderStartPage(context: PageContext): Root {
       ],
       main: [
         renderStrip(context, days),
-        ...renderWeekEclipses(context),
+        ...renderEclipseSection('week', listWeekEclipses(week.almanac.place, plan.begins), week),
         ...days.map((day) => renderDaySheet(context, day)),
         ...renderReliefNotes(context),
       ],
@@ -55,20 +55,6 @@ function describeDates({ week }: PageContext, days: readonly PlacedLesson[][]): 
   if (first === undefined || last === undefined) return '';
   if (first === last) return labels.date(first, 'long');
   return labels.text('date-range', { from: labels.date(first, 'day'), to: labels.date(last, 'long') });
-}
-
-/** The week's eclipses, before its days. */
-function renderWeekEclipses({ week }: PageContext): Element[] {
-  const { almanac, labels, plan } = week;
-  const eclipses = listWeekEclipses(almanac.place, plan.begins);
-  if (eclipses.length === 0) return [];
-  return [
-    h('section', { className: ['week-eclipses'], ariaLabelledBy: 'eclipses-title' }, [
-      h('h2', { id: 'eclipses-title' }, labels.text('eclipses-this-week')),
-      ...renderEclipses(eclipses, labels, almanac.place.timeZone),
-      h('p', { className: ['sky-care'] }, sayCare(listEclipseCare(eclipses), labels)),
-    ]),
-  ];
 }
 
 function renderStrip(context: PageContext, days: readonly PlacedLesson[][]): Element {
