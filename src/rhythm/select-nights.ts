@@ -1,4 +1,5 @@
 import type { RunNight } from '../calendar/almanac-types.ts';
+import { findNearMiss } from '../content/near-miss.ts';
 
 /** What the words `up-to-tonight` and `this-week` mean where the nights are asked for. */
 export interface SelectionMoment {
@@ -19,7 +20,7 @@ export type NightSelection =
   | NightSelectionFault;
 
 export type NightSelectionFault =
-  /** `name` is neither a night nor a group; `hint` is one that differs in capitals alone. */
+  /** `name` is neither a night nor a group; `hint` is one that was probably meant. */
   | { readonly kind: 'unknown-name'; readonly name: string; readonly hint?: string }
   /** A name is missing: nothing was written, or nothing on one side of `..`. */
   | { readonly kind: 'missing-name' }
@@ -43,9 +44,11 @@ export function selectNights(run: readonly RunNight[], written: string, moment: 
   return selectByName(run, text) ?? selectRange(run, text) ?? findUnknown(run, text, words);
 }
 
-const words = ['all', 'up-to-tonight', 'this-week'];
+/** The words that `selectRun` knows besides are here too, so that a mistyped one of them gets its hint. */
+const words = ['all', 'up-to-tonight', 'this-week', 'months', 'months-then-nights'];
 
-function tidyName(name: string): string {
+/** A name as it is compared: in Unicode form NFC, without spaces at the ends, and with one where there were more. */
+export function tidyName(name: string): string {
   return name.normalize('NFC').trim().replace(/\s+/gu, ' ');
 }
 
@@ -105,7 +108,8 @@ function cutRange(run: readonly RunNight[], first: number, last: number): NightS
 }
 
 function findUnknown(run: readonly RunNight[], name: string, others: readonly string[]): NightSelectionFault {
-  const known = [...others, ...run.flatMap((night) => [night.name, night.group])];
+  const known = [...new Set([...others, ...run.flatMap((night) => [night.name, night.group])])];
   const hint = known.find((candidate) => tidyName(candidate).toLowerCase() === name.toLowerCase());
-  return hint === undefined ? { kind: 'unknown-name', name } : { kind: 'unknown-name', name, hint };
+  const near = hint ?? findNearMiss(name, known);
+  return near === undefined ? { kind: 'unknown-name', name } : { kind: 'unknown-name', name, hint: near };
 }
