@@ -1,8 +1,12 @@
 import type * as z from 'zod/mini';
 import type { Diagnostic } from './diagnostic.ts';
 import { createFault, describeNearMiss, type Finding, type MeaningCheck } from './faults.ts';
+import { findNearMiss } from './near-miss.ts';
 import { describeFound, describePath, quote } from './wording.ts';
 import { compareDiagnostics, type YamlDocument, type YamlPath } from './yaml-document.ts';
+
+/** Finds the word that is meant by one that is not known. */
+export type FindMeant = (found: string, words: readonly string[]) => string | undefined;
 
 /** What came of reading one file. */
 export interface Checked<Value> {
@@ -17,6 +21,7 @@ export interface Checked<Value> {
 /**
  * Checks a document against a schema and against checks of meaning; the latter run even where the schema found faults,
  * so that an author sees all of them at once. A document with faults of YAML is not checked further.
+ * @param findMeant The word that is meant by one that is not known, among those that may stand there.
  * @param convert The checked value from what was written; not called when there is an error.
  */
 export function checkDocument<Schema extends z.ZodMiniType, Value>(
@@ -24,12 +29,13 @@ export function checkDocument<Schema extends z.ZodMiniType, Value>(
   schema: Schema,
   checks: readonly MeaningCheck[],
   convert: (written: z.infer<Schema>) => Value | undefined,
+  findMeant: FindMeant = findNearMiss,
 ): Checked<Value> {
   if (document.faults.length > 0) return { diagnostics: document.faults, document };
   const result = schema.safeParse(document.value);
   const issues = result.error?.issues ?? [];
   const diagnostics = [
-    ...issues.flatMap((issue) => describeIssue(document, issue)),
+    ...issues.flatMap((issue) => describeIssue(document, issue, findMeant)),
     ...checks.flatMap((check) => [...check(document)]),
   ].sort(compareDiagnostics);
   const faulty = !result.success || diagnostics.some(({ severity }) => severity === 'error');
@@ -37,14 +43,14 @@ export function checkDocument<Schema extends z.ZodMiniType, Value>(
   return { ...(value !== undefined && { value }), diagnostics, document };
 }
 
-function describeIssue(document: YamlDocument, issue: z.core.$ZodIssue): Diagnostic[] {
+function describeIssue(document: YamlDocument, issue: z.core.$ZodIssue, findMeant: FindMeant): Diagnostic[] {
   const path = issue.path.filter((part) => typeof part !== 'symbol');
   if (issue.code === 'unrecognized_keys')
     return issue.keys.map((key) => describeUnknownKey(document, path, key, issue));
   if (issue.code === 'invalid_key') return [describeWrongKey(document, path, issue.message)];
   const { there, value } = readAt(document.value, path);
   if (!there) return [describeMissingKey(document, path, issue.message)];
-  return [createFault(document, path, describeWrongValue(path, value, issue))];
+  return [createFault(document, path, describeWrongValue(path, value, issue, findMeant))];
 }
 
 function describeUnknownKey(document: YamlDocument, path: YamlPath, key: string, issue: z.core.$ZodIssue): Diagnostic {
@@ -69,12 +75,12 @@ function describeMissingKey(document: YamlDocument, path: YamlPath, expected: st
   return createFault(document, path.slice(0, -1), { rule: 'missing-key', message, expected, part: 'key' });
 }
 
-function describeWrongValue(path: YamlPath, value: unknown, issue: z.core.$ZodIssue): Finding {
+function describeWrongValue(path: YamlPath, value: unknown, issue: z.core.$ZodIssue, findMeant: FindMeant): Finding {
   const rule = 'wrong-value';
   const expected = issue.message;
   if (issue.code === 'invalid_value' && typeof value === 'string') {
     const words = issue.values.map(String);
-    const message = `${describePath(path)}: ${quote(value)} is not known${describeNearMiss(value, words)}`;
+    const message = `${describePath(path)}: ${quote(value)} is not known${describeNearMiss(value, words, findMeant)}`;
     return { rule, message, found: value, expected };
   }
   const what = describeFound(value);

@@ -9,6 +9,8 @@ export type RuleId =
   | 'unknown-reference'
   | 'observation'
   | 'missing-file'
+  | 'media-file'
+  | 'gestures-alike'
   | 'front-matter'
   | 'nesting'
   | 'directive-syntax'

@@ -104,8 +104,12 @@ export function* checkReference(
 }
 
 /** The end of a message about a word that is not known: "; did you mean `x`? Expected one of …." */
-export function describeNearMiss(found: string, candidates: readonly string[]): string {
+export function describeNearMiss(
+  found: string,
+  candidates: readonly string[],
+  findMeant: (found: string, candidates: readonly string[]) => string | undefined = findNearMiss,
+): string {
   if (candidates.length === 0) return '; none is there yet: add it first.';
-  const near = findNearMiss(found, candidates);
+  const near = findMeant(found, candidates);
   return `${near === undefined ? '.' : `; did you mean ${quote(near)}?`} Expected ${describeChoice(candidates)}.`;
 }

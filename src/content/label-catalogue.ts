@@ -99,6 +99,10 @@ export const LABELS = {
     about: 'Instead of the times of the Moon, when it stands near the Sun and the sky is not dark',
   },
   'moon-not-in-the-dark': { english: 'The Moon is not up in the dark hours of this night', about: 'When to look' },
+  'moon-not-up': {
+    english: 'The Moon is not up at all this night',
+    about: 'When to look, in the far north and south, where a night may have no dark hours or no others',
+  },
   'night-from': {
     english: 'from {time}',
     about: 'After a date, when class is over or not yet there: its night begins then',
@@ -155,6 +159,11 @@ export const LABELS = {
     english: 'When it is dark this evening, the Moon is down: it is not looked for.',
     about: 'When there is nothing to look for',
   },
+  'sky-low': {
+    english:
+      'When it is dark this evening, the Moon is up but too low to see over houses and trees: it is not looked for.',
+    about: 'When there is nothing to look for',
+  },
   'sky-school-up': {
     english: 'In school hours the Moon is up: at {time} it is in the {point}, {height} in the sky.',
     about: 'The Moon by day; said only when it is far from the Sun',
@@ -177,6 +186,7 @@ export const LABELS = {
     about: 'Caution with a solar eclipse',
   },
   'eclipses-this-week': { english: 'Eclipse this week', about: 'Heading over the eclipses of a week' },
+  'eclipses-of-date': { english: 'Eclipse', about: 'Heading over the eclipses of the date of a lesson' },
   'eclipse-night': {
     english: 'in the night from {evening} to {morning}',
     about: 'Instead of the date of a lunar eclipse that is seen after midnight; both are days',
@@ -230,22 +240,77 @@ export const LABELS = {
   'side-bottom-right': { english: 'at the bottom right', about: 'Which side is lit' },
   'side-right': { english: 'on the right', about: 'Which side is lit' },
   'side-top-right': { english: 'at the top right', about: 'Which side is lit' },
-  'gesture-run-facts': {
-    english: '{tempo} beats a minute · {beats} · {time} in all',
-    about: 'Speed and length of a run of gestures; {beats} is the next label',
+  'gesture-tempo': { english: '{tempo} beats a minute', about: 'Speed of a run of gestures' },
+  'beats-each': {
+    english: { one: 'one beat each', other: '{n} beats each' },
+    about: 'Length of each night or month in a run of gestures',
   },
-  'beats-a-night': {
-    english: { one: 'one beat a night', other: '{n} beats a night' },
-    about: 'Length of a night in a run of gestures',
+  'count-in-by-group': {
+    english: 'each group is counted in',
+    about: 'Of a run: before a group, as many beats as it has',
+  },
+  'count-in-beats': {
+    english: { one: 'one beat counted before each group', other: '{n} beats counted before each group' },
+    about: 'Of a run',
+  },
+  'count-in-none': { english: 'nothing counted in', about: 'Of a run: no beats before a group' },
+  'rest-between': {
+    english: { one: 'one beat of rest in between', other: '{n} beats of rest in between' },
+    about: 'Of a run: between its groups, and before it is done again',
+  },
+  'times-through': { english: { one: 'once', other: '{n} times' }, about: 'Of a run: how often it is done' },
+  'slow-then-times': {
+    english: { one: 'first slowly, then once more', other: 'first slowly, then {n} times' },
+    about: 'Of a run: how often it is done after a slow first time',
+  },
+  'time-in-all': { english: '{time} in all', about: 'Length of a run; {time} is minutes and seconds' },
+  'run-from-to': { english: '{first} to {last}', about: 'Title of a run: the names of its first and its last night' },
+  'months-group': { english: 'Months', about: 'Over the months in a run' },
+  'count-comes': {
+    english: 'Count {counts}, then {group}',
+    about: 'In a run, before a group: {counts} is 1, or two numbers such as 1–5',
+  },
+  'rest-beats': {
+    english: { one: 'Rest for one beat', other: 'Rest for {n} beats' },
+    about: 'In a run, between groups',
   },
   'gesture-seated': { english: 'Seated: {how}', about: 'The way of doing a gesture in a chair' },
-  'gesture-count': {
-    english: '{n} of {length} · from {time}',
-    about:
-      'On the card of a gesture: which night of its group it is, of how many, and when it begins; {time} is minutes and seconds',
+  'place-of': { english: '{n} of {length}', about: 'On the card of a gesture: which night of its group, of how many' },
+  'from-time': {
+    english: 'from {time}',
+    about: 'On the card of a gesture: when it begins; {time} is minutes and seconds',
   },
   'gesture-none': { english: 'no gesture yet', about: 'For a night without a gesture' },
+  'months-cue': { english: 'Say each name on its beat.', about: 'What to do with the months in a run' },
+  'then-sentence': { english: 'Then everyone says:', about: 'After a run up to tonight, before its sentence' },
   'gesture-run': { english: 'Gesture sequence', about: 'Name of a run of gestures for those who do not see it' },
+  'drum-track': { english: 'Drum track', about: 'What is heard in a run' },
+  'midi-file': { english: 'Drum track as a MIDI file', about: 'A link to a file' },
+  'hear-name': { english: 'Hear {name}', about: 'Plays the spoken name of a night' },
+  'hear-at': { english: 'To be heard at {link}', about: 'Of a recording; {link} is an address' },
+  'recording-by': { english: 'Recording: {credit} · {permission}', about: 'Who is heard, and on what terms' },
+  'names-spoken-by': { english: 'Spoken names: {credit} · {permission}', about: 'Who is heard, and on what terms' },
+  'pictures-by': { english: 'Pictures: {credit}', about: 'Who made the pictures of gestures' },
+
+  // Player of a run
+  'player-play': { english: 'Play', about: 'Button' },
+  'player-pause': { english: 'Pause', about: 'Button, while a run is heard' },
+  'player-start': { english: 'Start over', about: 'Button' },
+  'player-back': { english: 'One back', about: 'Button: to the night before' },
+  'player-on': { english: 'One on', about: 'Button: to the next night' },
+  'player-slower': { english: 'Slower', about: 'Button' },
+  'player-faster': { english: 'Faster', about: 'Button' },
+  'player-speed': { english: '× {speed}', about: 'How fast a run is played: {speed} is 0.75, 1 or 1.25' },
+  'player-mirror': { english: 'Swap left and right', about: 'Button: drawings as in a mirror' },
+  'player-seated': { english: 'Seated way first', about: 'Button: shows how to do it in a chair before the other way' },
+  'player-next': { english: 'Next: {name}', about: 'The night that comes next' },
+  'player-beat': { english: 'beat {n} of {length}', about: 'Where a night is that lasts several beats' },
+  'player-rest': { english: 'Rest', about: 'Beats without a stroke' },
+  'player-end': { english: 'The end', about: 'After a run' },
+  'player-silent': {
+    english: 'There is no sound here: follow the beat with your eyes.',
+    about: 'Where the sound of a run cannot be played',
+  },
 
   // Directives
   'group-quiz': { english: 'Group quiz', about: 'What a page for learners is' },
@@ -402,6 +467,18 @@ export const LABELS = {
   },
   'score-strong': { english: 'strong beat: a new group begins', about: 'Legend of the score' },
   'score-beat': { english: 'beat: one night, one gesture', about: 'Legend of the score' },
+  'figures-facing': {
+    english: 'The figures face you: their right hand is on your left.',
+    about: 'From which side gestures are drawn',
+  },
+  'figures-own': {
+    english: 'As you see your own hands: right is on the right.',
+    about: 'From which side gestures are drawn',
+  },
+  'figures-mirror': {
+    english: 'The figures are your mirror: move the hand on the same side.',
+    about: 'From which side gestures are drawn',
+  },
   'score-picture': {
     english: 'The month as a score. The list below says the same.',
     about: 'What the picture of the score says to screen readers',
@@ -417,7 +494,16 @@ export const LABELS = {
     english: 'Notes for the whole week, at the end',
     about: 'Link to the notes for a relief teacher',
   },
-  'print-on-a3': { english: 'Prints on one A3 sheet, or on A4 at 71 percent.', about: 'Over the score' },
+  'print-on-a3': {
+    english: 'Prints on A3, two sheets a month: one with figures that face the class, one as you see your own hands.',
+    about: 'Over the score',
+  },
+  'print-on-a4': { english: 'Print on A4 instead', about: 'A box to tick, over the score' },
+  'hear-it': { english: 'Hear it', about: 'Heading over codes that lead to recordings' },
+  'scan-code': {
+    english: 'Point the camera of a phone or tablet at a code, or type the address beside it.',
+    about: 'Over codes that lead to recordings',
+  },
 
   // Why a date has its night
   'explain-night': {
@@ -438,11 +524,19 @@ export const LABELS = {
   },
   'no-sunset-here': {
     english: 'The Sun does not set here that day, so midnight stands in for sunset.',
-    about: 'After when a night begins, in the far north and south',
+    about: 'After when a night begins, under the midnight sun of the far north and south',
+  },
+  'no-sunset-sun-down': {
+    english: 'The Sun does not rise here that day, so midnight stands in for sunset.',
+    about: 'After when a night begins, in the polar night of the far north and south',
   },
   'no-sunrise-here': {
     english: 'The Sun does not rise here that day, so midnight stands in for sunrise.',
-    about: 'After when a night begins, in the far north and south',
+    about: 'After when a night begins, in the polar night of the far north and south',
+  },
+  'no-sunrise-sun-up': {
+    english: 'The Sun does not set here that day, so midnight stands in for sunrise.',
+    about: 'After when a night begins, under the midnight sun of the far north and south',
   },
   'local-and-utc': {
     english: '{date}, {time} ({utc} UTC)',
@@ -471,9 +565,24 @@ export const LABELS = {
       'Evening of {date}: by the geometry of Sun and Moon the young crescent is of class {class} at {time} (q = {q}). Class {wanted} is needed here, so it does not count as seen.',
     about: 'Whether a young crescent can be seen; the classes go from A, easily seen, to F',
   },
-  'explain-crescent-none': {
-    english: 'Evening of {date}: the Moon does not stay up after sunset, so no crescent can be seen.',
-    about: 'Whether a young crescent can be seen',
+  'explain-crescent-moon-down': {
+    english: 'Evening of {date}: the Moon is not above the horizon at sunset, so no crescent can be seen.',
+    about: 'Whether a young crescent can be seen; the Moon has gone down before the Sun, or does not come up',
+  },
+  'explain-crescent-no-sunset': {
+    english:
+      'Evening of {date}: the Sun does not set here that day, so there is no sunset from which to judge a crescent.',
+    about: 'Whether a young crescent can be seen, under the midnight sun of the far north and south',
+  },
+  'explain-crescent-no-sunrise': {
+    english:
+      'Evening of {date}: the Sun does not rise here that day, so there is no sunset from which to judge a crescent.',
+    about: 'Whether a young crescent can be seen, in the polar night of the far north and south',
+  },
+  'explain-crescent-no-moonset': {
+    english:
+      'Evening of {date}: the Moon is up at sunset and does not set within a day, so there is no moonset from which to judge a crescent.',
+    about: 'Whether a young crescent can be seen, in the far north and south; the test takes sunset and moonset',
   },
   'explain-first-night': {
     english: 'So the first night of {month} is that of {date}.',
@@ -530,7 +639,8 @@ export const LABELS = {
     about: 'How the year was found; {star} is the name of a star',
   },
   'explain-year': {
-    english: 'Its first month is the first in which this phase falls in that night or later: {phase}, {instant}.',
+    english:
+      'Its first month is the first in which this phase falls in the night of {date} or later: {phase}, {instant}.',
     about: 'How the year was found; follows what it is measured from',
   },
   'explain-month-number': { english: '{month} is month {n} of the year {year}.', about: 'Which month it is' },
@@ -567,29 +677,66 @@ export const LABELS = {
     about: 'How sure it is',
   },
   'close-opening-phase': {
-    english: 'Close call: the phase that the month is counted from is {margin} from the boundary of its night.',
+    english: 'Close call: the phase that this month is counted from is {margin} from the boundary of its night.',
+    about: 'How sure it is',
+  },
+  'close-next-opening-phase': {
+    english:
+      'Close call: by the rule the next month begins with the night of {first}, but the phase it is counted from is {margin} from the boundary of its night: {phase}, {instant}.',
     about: 'How sure it is',
   },
   'close-crescent': {
-    english: 'Close call: the crescent on the evening of {date} (q = {q}) is only {margin} from the limit.',
+    english:
+      'Close call: the beginning of this month hangs on the crescent of the evening of {date} (q = {q}), which is only {margin} from the limit.',
     about: 'How sure it is; q tells how well a young crescent can be seen',
   },
-  'close-year-marker': {
-    english: 'Close call: the phase that opens the year falls within a night of what the year is measured from.',
-    about: 'How sure it is',
-  },
-  'close-rising': {
-    english: 'Close call: the star stands only {degrees}° from the height that counts.',
-    about: 'How sure it is',
+  'close-next-crescent': {
+    english:
+      'Close call: by the rule the next month begins with the night of {first}, but the crescent of the evening of {date} (q = {q}) is only {margin} from the limit.',
+    about: 'How sure it is; q tells how well a young crescent can be seen',
   },
   'close-anchor': {
-    english: 'Close call: a name belongs to this phase, {phase}, which is {margin} from the boundary of its night.',
-    about: 'How sure it is',
+    english:
+      'Close call: {night} belongs to a phase that is {margin} from the boundary of its night: {phase}, {instant}.',
+    about: 'How sure it is; {night} is the name of a night',
+  },
+  'close-year-phase': {
+    english:
+      'Close call: the year {year} is measured from the night of {date}, whose beginning is {margin} from this phase: {phase}, {instant}.',
+    about: 'How sure it is; the phase opens the year, or would if it came later',
+  },
+  'close-year-marker': {
+    english:
+      'Close call: what the year {year} is measured from is {margin} from the boundary of its night, {date}, and this phase falls within a night of it: {phase}, {instant}.',
+    about: 'How sure it is; the year is measured from an equinox or a solstice',
+  },
+  'close-rising': {
+    english:
+      'Close call: the year {year} is measured from the night of {date}, and this phase falls within a night of it: {phase}, {instant}. The star that decides, {star}, stands only {degrees}° from the height that counts.',
+    about: 'How sure it is; {star} is the name of a star',
+  },
+  'boundary-unsure': {
+    english:
+      'On that day the Sun only just rises or sets here, or only just does not, so the boundary itself is in doubt.',
+    about: 'After a close call, in the far north and south',
+  },
+  'otherwise-night': {
+    english: 'Otherwise this night would be {night}: night {n} of {length} in {month}.',
+    about: 'After a close call: what the night would be if it fell the other way',
+  },
+  'otherwise-month': {
+    english: 'Otherwise this month would be {month}, month {n} of the year {year}.',
+    about: 'After a close call about a year: which month it would be if it fell the other way',
   },
   'check-by-eye': {
     english:
       'Check it by eye in the nights that follow and ask the keeper: what is seen comes before what is computed.',
     about: 'After a close call',
+  },
+  'ask-about-year': {
+    english:
+      'The beginning of that year cannot be checked by eye in these nights: ask the keeper, whose word comes before what is computed.',
+    about: 'After a close call about a year that began months ago, or is to begin in months',
   },
   'look-after-sunset': {
     english: 'Look for a young crescent only when the Sun is fully down.',

@@ -3,6 +3,7 @@ import type { Diagnostic } from './diagnostic.ts';
 import { checkReference, createFault, type Finding } from './faults.ts';
 import { computeFileId } from './file-id.ts';
 import { findLabelFileId, isEnglish, type LabelFile } from './labels.ts';
+import type { ContentAssets } from './media/content-assets.ts';
 import { parseCalendar } from './parse-calendar.ts';
 import { parseGestureSet } from './parse-gesture-set.ts';
 import { parseLabelFile } from './parse-label-file.ts';
@@ -19,6 +20,8 @@ export interface LibraryFiles {
   readonly gestures: readonly SourceFile[];
   readonly questions: readonly SourceFile[];
   readonly labels: readonly SourceFile[];
+  /** Pictures and sounds that calendars and gestures name; left out where there are none. */
+  readonly assets?: ContentAssets;
 }
 
 /** Checked content by id. A file with an error is left out, and a school with its calendar. */
@@ -36,9 +39,9 @@ export interface Library {
  * parse files and then calls the checks below.
  */
 export function loadLibrary(files: LibraryFiles): { library: Library; diagnostics: Diagnostic[] } {
-  const calendars = parseAll(files.calendars, parseCalendar);
+  const calendars = parseAll(files.calendars, (file) => parseCalendar(file, files.assets));
   const schools = parseAll(files.schools, parseSchool);
-  const gestures = parseAll(files.gestures, parseGestureSet);
+  const gestures = parseAll(files.gestures, (file) => parseGestureSet(file, files.assets));
   const questions = parseAll(files.questions, parseQuestionBank);
   const labels = parseAll(files.labels, parseLabelFile);
   const ids = {

@@ -1,23 +1,30 @@
 import type { Star, YearMarker } from '../calendar/rules.ts';
 import { checkAnchors } from './check-anchors.ts';
+import { checkMarker, checkStar } from './check-marker.ts';
+import { checkRecordLists, checkRecordNames } from './check-record-lists.ts';
 import { type Checked, checkDocument } from './check-value.ts';
 import type { Diagnostic } from './diagnostic.ts';
-import { checkOneOf, checkReference, checkUnique, collect, collectTexts, createFault } from './faults.ts';
+import { checkUnique, collect, collectTexts, createFault } from './faults.ts';
 import { computeFileId } from './file-id.ts';
-import { findNearMiss } from './near-miss.ts';
+import { type ContentAssets, NO_ASSETS } from './media/content-assets.ts';
+import { createMediaReader, type MediaReader } from './media/media-reader.ts';
+import { MOST_NAME_BYTES } from './media/parse-sound.ts';
+import { checkRecordings, convertRecording } from './recordings.ts';
 import { calendarSchema, type WrittenCalendar } from './schemas/calendar.ts';
-import { findStar, STAR_NAMES } from './star-catalogue.ts';
+import { findStar } from './star-catalogue.ts';
 import { findPlaceholders } from './template.ts';
-import type { Calendar, SourceFile } from './types.ts';
-import { describeChoice, describePath, quote } from './wording.ts';
-import { parseYamlFile, type YamlDocument, type YamlPath } from './yaml-document.ts';
+import type { Calendar, Recording, SourceFile } from './types.ts';
+import { describePath, quote } from './wording.ts';
+import { parseYamlFile, type YamlDocument } from './yaml-document.ts';
 
-/** Parses and checks a calendar file. */
-export function parseCalendar(file: SourceFile): Checked<Calendar> {
+/** Parses and checks a calendar file, and reads the recordings that it names. */
+export function parseCalendar(file: SourceFile, assets: ContentAssets = NO_ASSETS): Checked<Calendar> {
   const document = parseYamlFile(file);
+  const media = createMediaReader(document, assets);
   const checks = [
     checkNames,
-    checkCounts,
+    checkNightCount,
+    checkMonthCount,
     checkSentence,
     checkMarker,
     checkStar,
@@ -25,34 +32,11 @@ export function parseCalendar(file: SourceFile): Checked<Calendar> {
     checkAnchors,
     checkRecordLists,
     checkRecordNames,
+    () => checkRecordings(document, ['groups', '*', 'nights', '*', 'recording'], media, MOST_NAME_BYTES),
   ];
   return checkDocument(document, calendarSchema, checks, (written) =>
-    convertCalendar(written, computeFileId(file.path)),
+    convertCalendar(written, computeFileId(file.path), media),
   );
-}
-
-/** A date may bear one night, and a month be announced once; calendar and school files are checked alike. */
-export function* checkRecordLists(document: YamlDocument): Generator<Diagnostic> {
-  yield* checkUnique(document, 'date', ['announced-months', '*']);
-  const first = new Map<string, { path: YamlPath; night: unknown }>();
-  for (const { path, value } of collect(document.value, ['observations', '*'])) {
-    const [date] = collect(value, ['date']);
-    const [night] = collect(value, ['night']);
-    if (typeof date?.value !== 'string') continue;
-    const before = first.get(date.value);
-    if (before === undefined) {
-      first.set(date.value, { path, night: night?.value });
-      continue;
-    }
-    const what = before.night === night?.value ? 'is there twice' : 'has two nights';
-    const message = `${describePath(path)}: ${quote(date.value)} ${what}, first at ${describePath(before.path)}; keep the one that is right.`;
-    yield createFault(document, path, { rule: 'observation', message, found: date.value, related: before.path });
-  }
-}
-
-function* checkRecordNames(document: YamlDocument): Generator<Diagnostic> {
-  const names = collectTexts(document, ['groups', '*', 'nights', '*', 'name']).map(({ text }) => text);
-  yield* checkReference(document, ['observations', '*', 'night'], 'night', names);
 }
 
 function* checkNames(document: YamlDocument): Generator<Diagnostic> {
@@ -61,40 +45,42 @@ function* checkNames(document: YamlDocument): Generator<Diagnostic> {
   yield* checkUnique(document, 'month', ['months', '*', 'name'], ['thirteenth-month', 'name']);
 }
 
-function* checkCounts(document: YamlDocument): Generator<Diagnostic> {
-  const nights = [...collect(document.value, ['groups', '*', 'nights', '*'])].length;
-  if (nights > 0 && (nights < 10 || nights > 40)) {
-    const message = `\`groups\`: found ${nights} nights in all, expected 10 to 40; add or remove nights.`;
-    yield createFault(document, ['groups'], {
-      rule: 'wrong-value',
-      message,
-      found: `${nights}`,
-      expected: '10 to 40',
-      part: 'key',
-    });
-  } else if (nights > 0 && (nights < 27 || nights > 32)) {
-    const message = `\`groups\`: found ${nights} nights in all, expected 27 to 32 as a rule; check that none is missing or doubled.`;
-    const expected = '27 to 32';
-    yield createFault(document, ['groups'], {
-      rule: 'wrong-value',
-      severity: 'warning',
-      message,
-      found: `${nights}`,
-      expected,
-      part: 'key',
-    });
-  }
-  const months = [...collect(document.value, ['months', '*'])].length;
-  if (months > 0 && months !== 12 && months !== 13) {
-    const message = `\`months\`: found ${months} months, expected 12 or 13; add or remove months.`;
-    yield createFault(document, ['months'], {
-      rule: 'wrong-value',
-      message,
-      found: `${months}`,
-      expected: '12 or 13',
-      part: 'key',
-    });
-  }
+/** How many nights a calendar may name, and how many it names as a rule. */
+const NIGHTS_ALLOWED = [10, 40] as const;
+const NIGHTS_AS_A_RULE = [27, 32] as const;
+
+function* checkNightCount(document: YamlDocument): Generator<Diagnostic> {
+  const count = [...collect(document.value, ['groups', '*', 'nights', '*'])].length;
+  if (count === 0 || isWithin(count, NIGHTS_AS_A_RULE)) return;
+  const isAllowed = isWithin(count, NIGHTS_ALLOWED);
+  const expected = (isAllowed ? NIGHTS_AS_A_RULE : NIGHTS_ALLOWED).join(' to ');
+  const advice = isAllowed
+    ? `expected ${expected} as a rule; check that none is missing or doubled.`
+    : `expected ${expected}; add or remove nights.`;
+  yield createFault(document, ['groups'], {
+    rule: 'wrong-value',
+    ...(isAllowed && { severity: 'warning' }),
+    message: `\`groups\`: found ${count} nights in all, ${advice}`,
+    found: `${count}`,
+    expected,
+    part: 'key',
+  });
+}
+
+function isWithin(count: number, [least, most]: readonly [number, number]): boolean {
+  return count >= least && count <= most;
+}
+
+function* checkMonthCount(document: YamlDocument): Generator<Diagnostic> {
+  const count = [...collect(document.value, ['months', '*'])].length;
+  if (count === 0 || count === 12 || count === 13) return;
+  yield createFault(document, ['months'], {
+    rule: 'wrong-value',
+    message: `\`months\`: found ${count} months, expected 12 or 13; add or remove months.`,
+    found: `${count}`,
+    expected: '12 or 13',
+    part: 'key',
+  });
 }
 
 function* checkSentence(document: YamlDocument): Generator<Diagnostic> {
@@ -112,39 +98,6 @@ function* checkSentence(document: YamlDocument): Generator<Diagnostic> {
   }
 }
 
-function* checkMarker(document: YamlDocument): Generator<Diagnostic> {
-  const marker = ['year-begins', 'on-or-after'];
-  yield* checkOneOf(document, marker, ['date', 'solstice', 'equinox', 'rising']);
-  for (const key of RISING_KEYS) {
-    for (const { path } of collect(document.value, [...marker, key])) {
-      if ([...collect(document.value, [...marker, 'rising'])].length > 0) continue;
-      const message = `${describePath(path)}: this belongs to \`rising\`, which is not there; remove it.`;
-      yield createFault(document, path, { rule: 'wrong-value', message, part: 'key' });
-    }
-  }
-}
-
-/** A star needs its two altitudes, and a place in the sky: its own, or that of the catalogue. */
-function* checkStar(document: YamlDocument): Generator<Diagnostic> {
-  const marker = ['year-begins', 'on-or-after'];
-  for (const { text, path } of collectTexts(document, [...marker, 'rising'])) {
-    const isThere = (key: string) => [...collect(document.value, [...marker, key])].length > 0;
-    const isPlaced = isThere('right-ascension') || isThere('declination');
-    const needed = RISING_KEYS.filter((key) => isPlaced || key.endsWith('-altitude'));
-    for (const key of needed.filter((each) => !isThere(each))) {
-      const message = `${describePath([...marker, key])} is missing; expected a number of ${key === 'right-ascension' ? 'hours' : 'degrees'}; add it.`;
-      yield createFault(document, marker, { rule: 'missing-key', message, part: 'key' });
-    }
-    if (isPlaced || findStar(text) !== undefined) continue;
-    const near = findNearMiss(text, STAR_NAMES);
-    const advice = near === undefined ? '' : `did you mean ${quote(near)}? `;
-    const message = `${describePath(path)}: the star ${quote(text)} is not in the catalogue; ${advice}Expected ${describeChoice(STAR_NAMES)}, or any name with \`right-ascension\` and \`declination\`.`;
-    yield createFault(document, path, { rule: 'unknown-reference', message, found: text });
-  }
-}
-
-const RISING_KEYS = ['star-altitude', 'sun-altitude', 'right-ascension', 'declination'] as const;
-
 function* checkVisibility(document: YamlDocument): Generator<Diagnostic> {
   const [at] = collectTexts(document, ['month-begins', 'at']);
   if (at === undefined || at.text === 'first-crescent') return;
@@ -154,14 +107,15 @@ function* checkVisibility(document: YamlDocument): Generator<Diagnostic> {
   }
 }
 
-function convertCalendar(written: WrittenCalendar, id: string): Calendar | undefined {
+function convertCalendar(written: WrittenCalendar, id: string, media: MediaReader): Calendar | undefined {
   const onOrAfter = convertMarker(written['year-begins']['on-or-after']);
   if (onOrAfter === undefined) return undefined;
-  const { title, language, keeper, sharing, note, months, sentence, groups } = written;
+  const { title, language, keeper, sharing, note, months, sentence } = written;
   const { at, offset = 0, visibility } = written['month-begins'];
   const thirteenthMonth = written['thirteenth-month'];
   return {
-    ...{ id, title, language, keeper, sharing, months, sentence, groups },
+    ...{ id, title, language, keeper, sharing, months, sentence },
+    ...convertNights(written.groups, media),
     ...(note !== undefined && { note }),
     ...(thirteenthMonth && { thirteenthMonth }),
     dayBegins: written['day-begins'],
@@ -170,6 +124,24 @@ function convertCalendar(written: WrittenCalendar, id: string): Calendar | undef
     observations: written.observations ?? [],
     announcedMonths: written['announced-months'] ?? [],
   };
+}
+
+/** Names and their recordings are kept apart: who looks for a night's name has no use for its bytes. */
+function convertNights(
+  written: WrittenCalendar['groups'],
+  media: MediaReader,
+): Pick<Calendar, 'groups' | 'spokenNames'> {
+  const spokenNames = new Map<number, Recording>();
+  let number = 0;
+  const groups = written.map(({ nights, ...group }) => ({
+    ...group,
+    nights: nights.map(({ recording, ...night }) => {
+      number += 1;
+      if (recording !== undefined) spokenNames.set(number, convertRecording(recording, media));
+      return night;
+    }),
+  }));
+  return { groups, spokenNames };
 }
 
 function convertMarker(marker: WrittenCalendar['year-begins']['on-or-after']): YearMarker | undefined {

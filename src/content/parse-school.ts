@@ -1,9 +1,9 @@
+import { checkRecordLists } from './check-record-lists.ts';
 import { type Checked, checkDocument } from './check-value.ts';
 import { findTimeZone, isCivilDate, isClockTime } from './civil-date.ts';
 import type { Diagnostic } from './diagnostic.ts';
 import { checkUnique, collect, createFault } from './faults.ts';
 import { computeFileId } from './file-id.ts';
-import { checkRecordLists } from './parse-calendar.ts';
 import { schoolSchema, type WrittenSchoolFile } from './schemas/school.ts';
 import type { Calendar, School, SourceFile } from './types.ts';
 import { describePath, quote } from './wording.ts';

@@ -93,7 +93,7 @@ function describeFault(written: readonly Written<Observation | CivilDate>[], fau
   const { document, path } = record;
   // Between the two files the school's word counts: worth telling, no fault.
   const isBetween = other !== undefined && other.document !== document;
-  const isWarning = fault.what === 'month-length' || isBetween;
+  const isWarning = fault.what === 'month-length' || fault.what === 'first-name-left-out' || isBetween;
   const finding: Finding = {
     rule: 'observation',
     ...(isWarning && { severity: 'warning' as const }),
@@ -120,6 +120,14 @@ function describeCause(fault: RecordFault, other: Written<Observation | CivilDat
     }
     case 'other-beginning':
       return `gives the month another first night than ${against}, which makes it ${quote(fault.otherDate)}; keep the one that is right.`;
+    case 'outside-month':
+      return fault.side === 'before'
+        ? `comes before the first night of its month, which is that of ${quote(fault.firstDate)} by ${against}; keep the one that is right.`
+        : `comes after the last night of its month, since the next begins on ${quote(fault.firstDate)} by ${against}; keep the one that is right.`;
+    case 'first-name-left-out': {
+      const [first = ''] = fault.leftOut;
+      return `begins its month without ${fault.leftOut.map(quote).join(', ')}, expected ${quote(first)} first; if that was on ${quote(fault.firstDate)}, add it to the observations, else check the date and the name.`;
+    }
     case 'out-of-step':
       return `does not go with ${against}: they must lie about as far from the computed calendar, to within 3 nights; check both dates and names.`;
     case 'month-length':

@@ -24,6 +24,8 @@ export interface Calendar extends CalendarRules {
   readonly note?: string;
   /** With `{night}` and `{month}`. */
   readonly sentence: string;
+  /** Spoken names, by the number of the night in the calendar's list. */
+  readonly spokenNames: ReadonlyMap<number, Recording>;
 }
 
 /** A school term; dates are both included. */
@@ -73,16 +75,66 @@ export interface HandPose {
   readonly fingers: Direction;
 }
 
-/** A gesture: a pose in words. `both` stands for the same pose, mirrored, in each hand. */
-export interface Gesture {
+/** What the hands do at one moment. `both` stands for the same pose, mirrored, in each hand; a hand left out rests. */
+export interface Hands {
   readonly left?: HandPose;
   readonly right?: HandPose;
   readonly both?: HandPose;
+}
+
+/** A gesture: a pose in words, and how it moves. Without hands it has a picture. */
+export interface Gesture extends Hands {
+  /** The pose in which the move ends, when it is written out, a hand that stays included; absent, the move itself says it. */
+  readonly then?: Hands;
   readonly move: Move;
   /** What to do, in plain words a child can follow. */
   readonly cue: string;
   /** The same, sitting down. */
   readonly seated: string;
+  /** The author's own picture, which stands in for the drawing. */
+  readonly picture?: ContentPicture;
+}
+
+/** A picture file of the content folder, read and checked. */
+export interface ContentPicture {
+  /** Path from the content folder's `images`. */
+  readonly file: string;
+  /** File name in the `images` folder of a pack; tells nothing of what the picture shows. */
+  readonly packName: string;
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly bytes: Uint8Array;
+  /** Who made it, and on what terms it may be used. */
+  readonly credit?: string;
+}
+
+/** A recording of a name or of a whole run: a file of the content folder, an address, or both. */
+export interface Recording {
+  readonly sound?: ContentSound;
+  /** Where it can be heard; shown as words and as a code to scan. */
+  readonly link?: string;
+  /** Who is heard. */
+  readonly credit: string;
+  /** On what terms it may be used. */
+  readonly permission: string;
+}
+
+/** A sound file of the content folder, read and checked. */
+export interface ContentSound {
+  /** Path from the content folder's `sounds`. */
+  readonly file: string;
+  /** File name in the `sound` folder of a pack; tells nothing of what is said. */
+  readonly packName: string;
+  readonly mediaType: string;
+  readonly bytes: Uint8Array;
+}
+
+/** A recording of a run, with its own beat. */
+export interface RunRecording extends Recording {
+  /** Beats a minute that it keeps. */
+  readonly tempoBeatsPerMinute: number;
+  /** Seconds from its beginning to the first beat of the run. */
+  readonly firstBeatSeconds: number;
 }
 
 /** A gestures file, checked. */
@@ -91,6 +143,8 @@ export interface GestureSet {
   readonly title: string;
   readonly note?: string;
   readonly gestures: Readonly<Record<string, Gesture>>;
+  /** Recordings of runs, by the names that a lesson calls them by. */
+  readonly recordings: Readonly<Record<string, RunRecording>>;
 }
 
 /** A handwritten question kept for use in any week. Exactly one of `options` and `answers` is there. */

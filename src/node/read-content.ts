@@ -1,14 +1,17 @@
-import { existsSync, readdirSync, realpathSync, statSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { extname, join } from 'node:path';
 import type { LibraryFiles } from '../content/library.ts';
 import type { SourceFile } from '../content/types.ts';
 import type { WeekFiles } from '../lesson/resolve-week.ts';
+import { createAssets } from './content-assets.ts';
 import { FileError } from './file-error.ts';
+import { findFiles, isFolder, isHidden } from './find-files.ts';
 import { readSource } from './read-source.ts';
 import { showPath } from './show-path.ts';
 
 /**
- * Reads every YAML file of a content folder. A folder for a kind that is not there counts as empty.
+ * Reads every YAML file of a content folder. A folder for a kind that is not there counts as empty. Pictures and sounds
+ * are read when a YAML file that is looked at names them.
  * @throws FileError when the folder is not there; what the system refuses goes through as it is.
  */
 export function readContent(folder: string): LibraryFiles {
@@ -24,6 +27,7 @@ export function readContent(folder: string): LibraryFiles {
     gestures: readKind('gestures'),
     questions: readKind('questions'),
     labels: readKind('labels'),
+    assets: createAssets(folder),
   };
 }
 
@@ -65,41 +69,4 @@ export function listWeeks(lessonsFolder: string): string[] {
 function readYamlFiles(folder: string): SourceFile[] {
   const names = findFiles(folder).filter((name) => extname(name) === '.yaml');
   return names.map((name) => readSource(join(folder, name)));
-}
-
-/**
- * Names of all files below a folder, in code-point order, with forward slashes; none when the folder is not there.
- * Links are followed; one that leads nowhere is listed, so that reading it tells the author. Hidden files are passed
- * over: they are what editors and systems leave beside the author's own.
- */
-function findFiles(folder: string): string[] {
-  if (!isFolder(folder)) return [];
-  const names: string[] = [];
-  // Real paths of the folders reached through links: one that leads back to itself would have no end.
-  const seen = new Set([realpathSync(folder)]);
-  const list = (prefix: string): void => {
-    for (const entry of readdirSync(join(folder, prefix), { withFileTypes: true })) {
-      const name = `${prefix}${entry.name}`;
-      if (isHidden(entry.name)) continue;
-      const isLink = entry.isSymbolicLink();
-      const target = isLink ? statSync(join(folder, name), { throwIfNoEntry: false }) : entry;
-      if (target === undefined || target.isFile()) names.push(name);
-      else if (target.isDirectory() && !(isLink && hasSeen(seen, join(folder, name)))) list(`${name}/`);
-    }
-  };
-  list('');
-  return names.sort();
-}
-
-function hasSeen(seen: Set<string>, folder: string): boolean {
-  const size = seen.size;
-  return seen.add(realpathSync(folder)).size === size;
-}
-
-function isHidden(name: string): boolean {
-  return name.startsWith('.');
-}
-
-function isFolder(path: string): boolean {
-  return statSync(path, { throwIfNoEntry: false })?.isDirectory() === true;
 }

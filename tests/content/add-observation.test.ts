@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { addObservation, renderObservation } from '../../src/content/add-observation.ts';
 
 const SEEN = { date: '2026-07-15', night: 'Hidden Moon', by: 'seen from the jetty' };
+/** The same, a line for each key. */
+const LINES = ['date: 2026-07-15', 'night: Hidden Moon', 'by: "seen from the jetty"'];
 const ENTRY = '{ date: 2026-07-15, night: Hidden Moon, by: "seen from the jetty" }';
 
 /** Each text, and the same with the entry added: everything else is as it was, byte for byte. */
@@ -19,7 +21,37 @@ const ADDED = [
   [
     'entries over several lines',
     'observations:\n    - date: 2026-01-01\n      night: X # clear\n      by: >-\n        a\n        b\nname: A\n',
-    `observations:\n    - date: 2026-01-01\n      night: X # clear\n      by: >-\n        a\n        b\n    - ${ENTRY}\nname: A\n`,
+    `observations:\n    - date: 2026-01-01\n      night: X # clear\n      by: >-\n        a\n        b\n    - ${LINES.join('\n      ')}\nname: A\n`,
+  ],
+  [
+    'entries over several lines with a wide dash, without indent, with CR LF',
+    'observations:\r\n-   date: 2026-01-01\r\n    night: X\r\nname: A\r\n',
+    `observations:\r\n-   date: 2026-01-01\r\n    night: X\r\n-   ${LINES.join('\r\n    ')}\r\nname: A\r\n`,
+  ],
+  [
+    'an entry whose keys stand under its dash',
+    'observations:\n  -\n    date: 2026-01-01\n    night: X\n',
+    `observations:\n  -\n    date: 2026-01-01\n    night: X\n  - ${ENTRY}\n`,
+  ],
+  [
+    'entries of both kinds, after the last one’s',
+    'observations:\n  - { date: 2026-01-01, night: X }\n  - night: Y\n    date: 2026-01-02',
+    `observations:\n  - { date: 2026-01-01, night: X }\n  - night: Y\n    date: 2026-01-02\n  - ${LINES.join('\n    ')}`,
+  ],
+  [
+    'an entry with a comment of its own below',
+    'observations:\n  - date: 2026-01-01\n    night: X\n    # ask Aunt\n      # again\n  # the list\nname: A\n',
+    `observations:\n  - date: 2026-01-01\n    night: X\n    # ask Aunt\n      # again\n  - ${LINES.join('\n    ')}\n  # the list\nname: A\n`,
+  ],
+  [
+    'an entry in braces over two lines',
+    'observations:\n  - { date: 2026-01-01,\n      night: X } # clear\nname: A\n',
+    `observations:\n  - { date: 2026-01-01,\n      night: X } # clear\n  - ${ENTRY}\nname: A\n`,
+  ],
+  [
+    'a list that ends in empty lines before the next key',
+    'observations:\n  - { date: 2026-01-01, night: X }\n\n\nname: A\n',
+    `observations:\n  - { date: 2026-01-01, night: X }\n  - ${ENTRY}\n\n\nname: A\n`,
   ],
   [
     'a list that ends the file without a line end',
@@ -34,7 +66,27 @@ const ADDED = [
   [
     'a list in brackets over several lines, with a comma at the end',
     'observations: [\n  { date: 2026-01-01, night: X }, # one\n]\n',
-    `observations: [\n  { date: 2026-01-01, night: X }, ${ENTRY}, # one\n]\n`,
+    `observations: [\n  { date: 2026-01-01, night: X }, # one\n  ${ENTRY},\n]\n`,
+  ],
+  [
+    'a list in brackets over several lines, without',
+    'observations: [ # seen\r\n  { date: 2026-01-01, night: X },\r\n  { date: 2026-01-02, night: Y } # two\r\n] # end\r\n',
+    `observations: [ # seen\r\n  { date: 2026-01-01, night: X },\r\n  { date: 2026-01-02, night: Y }, # two\r\n  ${ENTRY}\r\n] # end\r\n`,
+  ],
+  [
+    'brackets that close on the line of the last entry',
+    'observations: [{ date: 2026-01-01, night: X },\n  { date: 2026-01-02, night: Y }] # end\n',
+    `observations: [{ date: 2026-01-01, night: X },\n  { date: 2026-01-02, night: Y }, ${ENTRY}] # end\n`,
+  ],
+  [
+    'brackets with a bracket in a comment',
+    'observations: [\n  { date: 2026-01-01, night: X } # ] not yet\n]\n',
+    `observations: [\n  { date: 2026-01-01, night: X }, # ] not yet\n  ${ENTRY}\n]\n`,
+  ],
+  [
+    'a text over several lines that ends the file',
+    'name: A\nnote: |+\n  one\n\n',
+    `name: A\nnote: |+\n  one\n\nobservations:\n  - ${ENTRY}\n`,
   ],
   ['empty brackets', 'observations: []\nname: A\n', `observations: [${ENTRY}]\nname: A\n`],
 ] as const;

@@ -1,10 +1,12 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import type { Diagnostic, SourcePlace } from '../../src/content/diagnostic.ts';
 import { loadLibrary } from '../../src/content/library.ts';
 import { parseLessonHead } from '../../src/content/parse-lesson-head.ts';
 import { parseWeek } from '../../src/content/parse-week.ts';
 import type { SourceFile } from '../../src/content/types.ts';
+import { createAssets } from '../../src/node/content-assets.ts';
 
 // A case is a folder of content files and the messages they must give; UPDATE_FIXTURES=1 writes the messages anew.
 const ROOT = new URL('../fixtures/content/', import.meta.url);
@@ -34,6 +36,7 @@ function checkCase(root: URL): Diagnostic[] {
     gestures: read('gestures'),
     questions: read('questions'),
     labels: read('labels'),
+    assets: { ...createAssets(fileURLToPath(root)), showPath: (kind, file) => `${kind}/${file}` },
   });
   const ids = read('schools').map(({ path }) => path.replace(/^.*\/|\.yaml$/g, ''));
   const schools = { ids, find: (id: string) => library.schools.get(id) };

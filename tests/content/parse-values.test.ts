@@ -5,6 +5,7 @@ import { parseLessonHead } from '../../src/content/parse-lesson-head.ts';
 import { parseQuestionBank } from '../../src/content/parse-question-bank.ts';
 import { completeSchool, parseSchool } from '../../src/content/parse-school.ts';
 import { parseWeek } from '../../src/content/parse-week.ts';
+import { makeAssets, makeMp3, makeSvg } from './media/sample-files.ts';
 
 const nights = Array.from({ length: 30 }, (_, index) => `{ name: Night ${index + 1} }`).join(', ');
 const months = Array.from({ length: 12 }, (_, index) => `{ name: Month ${index + 1} }`).join(', ');
@@ -118,6 +119,67 @@ describe('checked values', () => {
       seated: 'Open.',
     });
     expect(value?.gestures['toString']).toBeUndefined();
+  });
+
+  it('of gestures: lines and keys give the same poses, and the second pose is whole', () => {
+    const text = `title: G
+gestures:
+  lift:
+    both: open at waist, palm up, fingers in
+    then: { right: at face }
+    move: rise
+    cue: Lift.
+    seated: Lift.
+`;
+    const { value, diagnostics } = parseGestureSet({ path: 'g.yaml', text });
+    expect(diagnostics).toEqual([]);
+    const pose = { shape: 'open', at: 'waist', palm: 'up', fingers: 'in' };
+    expect(value?.gestures['lift']?.both).toEqual(pose);
+    expect(value?.gestures['lift']?.then).toEqual({ left: pose, right: { ...pose, at: 'face' } });
+  });
+
+  it('of gestures: pictures and recordings are read', () => {
+    const text = `title: G
+gestures:
+  swan: { picture: { file: swan.svg, credit: Drawn by us }, cue: Swim., seated: Swim. }
+  heron: { picture: swan.svg, cue: Stand., seated: Stand. }
+recordings:
+  slow: { file: slow.mp3, link: https://example.org/a, tempo: 48.5, first-beat: 0.75, credit: Us, permission: Ours }
+  constructor: { link: https://example.org/b, tempo: 60, first-beat: 0, credit: Us, permission: Ours }
+`;
+    const assets = makeAssets({ images: { 'swan.svg': makeSvg() }, sounds: { 'slow.mp3': makeMp3() } });
+    const { value, diagnostics } = parseGestureSet({ path: 'g.yaml', text }, assets);
+    expect(diagnostics).toEqual([]);
+    const picture = { file: 'swan.svg', widthPx: 40, heightPx: 30, bytes: makeSvg() };
+    expect(value?.gestures['swan']).toMatchObject({ move: 'hold', picture: { ...picture, credit: 'Drawn by us' } });
+    expect(value?.gestures['heron']?.picture).toMatchObject(picture);
+    expect(value?.gestures['heron']?.picture).not.toHaveProperty('credit');
+    expect(value?.recordings['slow']).toEqual({
+      sound: {
+        file: 'slow.mp3',
+        packName: expect.stringMatching(/^recording-[0-9a-f]{16}\.mp3$/),
+        mediaType: 'audio/mpeg',
+        bytes: makeMp3(),
+      },
+      link: 'https://example.org/a',
+      credit: 'Us',
+      permission: 'Ours',
+      tempoBeatsPerMinute: 48.5,
+      firstBeatSeconds: 0.75,
+    });
+    expect(value?.recordings['constructor']).not.toHaveProperty('sound');
+    expect(value?.recordings['toString']).toBeUndefined();
+  });
+
+  it('of a calendar: spoken names by number, apart from the names', () => {
+    const recording = '{ link: https://example.org/a, credit: A grandmother, permission: For this school }';
+    const text = CALENDAR.replace('{ name: Night 12 }', `{ name: Night 12, recording: ${recording} }`);
+    const { value, diagnostics } = parseCalendar({ path: 'demo.yaml', text });
+    expect(diagnostics).toEqual([]);
+    expect([...(value?.spokenNames ?? [])]).toEqual([
+      [12, { link: 'https://example.org/a', credit: 'A grandmother', permission: 'For this school' }],
+    ]);
+    expect(value?.groups[0]?.nights[11]).toEqual({ name: 'Night 12' });
   });
 
   it('of questions: an option is wrong unless it says that it is right', () => {

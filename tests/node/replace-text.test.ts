@@ -26,11 +26,24 @@ afterEach(() => rmSync(work, { recursive: true, force: true }));
 
 describe('replaceText', () => {
   it('replaces the text and leaves nothing else behind', () => {
-    chmodSync(path, 0o640);
     replaceText(path, 'old é\n', 'new è\n');
     expect(readFileSync(path, 'utf8')).toBe('new è\n');
-    expect(statSync(path).mode & 0o777).toBe(0o640);
     expect(readdirSync(work)).toEqual(['school.yaml']);
+  });
+
+  it.each([0o640, 0o664, 0o777])('keeps the permissions %o', (mode) => {
+    chmodSync(path, mode);
+    replaceText(path, 'old é\n', 'new\n');
+    expect(statSync(path).mode & 0o777).toBe(mode);
+  });
+
+  it('leaves a file alone that may not be written to', () => {
+    chmodSync(path, 0o440);
+    // Who may do everything may do this too.
+    if (process.getuid?.() === 0) expect(() => replaceText(path, 'old é\n', 'old é\n')).not.toThrow();
+    else expect(() => replaceText(path, 'old é\n', 'new\n')).toThrow('EACCES');
+    expect(readFileSync(path, 'utf8')).toBe('old é\n');
+    expect(statSync(path).mode & 0o777).toBe(0o440);
   });
 
   it('replaces what a link leads to, not the link', () => {

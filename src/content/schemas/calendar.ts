@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { isMonthDay } from '../civil-date.ts';
 import { choice, date, keyed, language, list, number, spoken, text, textWhere, wholeNumber, yesOrNo } from './parts.ts';
+import { recordingSchema } from './recording.ts';
 
 /** The four principal phases as files name them. */
 export const PHASES = ['new-moon', 'first-quarter', 'full-moon', 'last-quarter'] as const;
@@ -34,6 +35,7 @@ const night = keyed({
   gesture: z.exactOptional(text('the key of a gesture')),
   anchor: z.exactOptional(choice(PHASES)),
   flexible: z.exactOptional(yesOrNo()),
+  recording: z.exactOptional(recordingSchema),
 });
 
 const monthDay = textWhere(isMonthDay, 'a day that every year has, written `MM-DD`, such as `06-18`');
