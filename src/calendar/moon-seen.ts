@@ -25,8 +25,9 @@ function isOddNight(line: NightLine, day: DayNumber): boolean {
 }
 
 /**
- * The dark of a date: sunset to sunrise. Where the Sun stays down the night itself stands in for what is missing, and
- * also where it stays up, or comes up for half a year before that night: then there is no dark, but there is a night.
+ * The dark of an odd night: its sunset and its sunrise, and for what is missing the ends of the night. It is the whole
+ * night where the Sun stays down, and also where it stays up or comes up for half a year before the night begins: there
+ * is no dark then, but there is a night.
  */
 function computeOddDark(line: NightLine, day: DayNumber): Stretch {
   const night = computeNight(line, day);
@@ -35,7 +36,7 @@ function computeOddDark(line: NightLine, day: DayNumber): Stretch {
   return fromMs < untilMs ? { fromMs, untilMs } : night;
 }
 
-/** As above; where days begin at midnight, solar noon stands in where the Sun does not set or does not rise. */
+/** The dark of a date: sunset to sunrise. In a night from midnight to midnight by the rule, noons stand in for either. */
 function computeDark(line: NightLine, day: DayNumber): Stretch {
   if (isOddNight(line, day)) return computeOddDark(line, day);
   const noonMs = line.solarNoonOf(day);
@@ -85,7 +86,7 @@ function computeNightTransit(line: NightLine, place: Place, day: DayNumber): Ins
     if (Math.abs(nearest - midnightMs) < MS_PER_DAY / 2 - MIDDLE_STRAY_MS) return nearest;
   }
   const nearest = computeNearestTransit(place, computeMiddle(computeDark(line, day)));
-  // Farther from the poles only a Moon near the Sun has its transit outside the night, and no time is told of that.
+  // Nearer to the equator only a Moon near the Sun has its transit outside the night, and no time is told of that.
   return isFarFromPoles || isCivilNight(line, day) ? nearest : moveIntoNight(place, computeNight(line, day), nearest);
 }
 
