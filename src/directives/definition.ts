@@ -4,8 +4,19 @@ import type { Almanac } from '../calendar/almanac-types.ts';
 import type { CivilDate } from '../calendar/rules.ts';
 import type { Diagnostic, SourcePlace } from '../content/diagnostic.ts';
 import type { Labels } from '../content/labels.ts';
-import type { Calendar, GestureSet, LessonHead, QuestionBank, School, WeekDay } from '../content/types.ts';
+import type {
+  Calendar,
+  ContentPicture,
+  ContentSound,
+  GestureSet,
+  LessonHead,
+  QuestionBank,
+  School,
+  WeekDay,
+} from '../content/types.ts';
 import type { QuizSheet } from '../quiz/model.ts';
+import type { Timeline, TrackCut } from '../rhythm/timeline-types.ts';
+import type { SharedFigure } from './gestures/shared-figures.ts';
 
 /**
  * The three written forms: `:name{…}` in a line, `::name{…}` on a line of its own,
@@ -106,13 +117,30 @@ export interface Resolved<Learner, Teacher> {
   readonly quiz?: QuizSheet;
   /** The learner's page that the text between the fences becomes; `page` is its file name in the learners' folder. */
   readonly handout?: { readonly title: string; readonly page: string };
+  /** A run on the beat. Unless it is recorded, a drum track is planned for it, which its views ask for. */
+  readonly run?: { readonly timeline: Timeline; readonly recorded: boolean };
+  /** Drawings that the views show with `renderSharedFigure`. */
+  readonly figures?: readonly SharedFigure[];
+  /** Pictures of the content folder that the views show, as `images/<packName>`. */
+  readonly pictures?: readonly ContentPicture[];
+  /** Sounds of the content folder that the views play, as `sound/<packName>`. */
+  readonly sounds?: readonly ContentSound[];
 }
 
-/** What the views need beside their model. */
+/** What words on a page are made with. */
 export interface ViewContext {
   readonly labels: Labels;
   /** BCP 47 tag of the calendar's names; every name is tagged with it. */
   readonly namesLanguage: string;
+}
+
+/** What the views of directives need beside their model. */
+export interface LessonView extends ViewContext {
+  /**
+   * Where a run is heard: known once all runs of the week are, since runs share tracks. The file is `sound/<name>.wav`
+   * beside the page. Throws for a run that no directive resolved to, and for a recorded one.
+   */
+  trackOf(timeline: Timeline): TrackCut;
 }
 
 /** What an author needs to know of a directive; the checker and the authors' reference read nothing else. */
@@ -146,14 +174,14 @@ export interface DirectiveDefinition<Schemas extends Readonly<Record<string, Att
     context: ResolveContext,
   ): Resolved<Learner, Teacher> | undefined;
   /** `children` is the text between the fences of a container, already rendered for the same reader. */
-  learnerView(model: Learner, children: ElementContent[], view: ViewContext): ElementContent[];
-  teacherView(model: Teacher, children: ElementContent[], view: ViewContext): ElementContent[];
+  learnerView(model: Learner, children: ElementContent[], view: LessonView): ElementContent[];
+  teacherView(model: Teacher, children: ElementContent[], view: LessonView): ElementContent[];
 }
 
 /** A resolved directive that is ready to be drawn for either reader. */
 export interface ReadyDirective extends Omit<Resolved<unknown, unknown>, 'learner' | 'teacher'> {
-  renderLearner(children: ElementContent[], view: ViewContext): ElementContent[];
-  renderTeacher(children: ElementContent[], view: ViewContext): ElementContent[];
+  renderLearner(children: ElementContent[], view: LessonView): ElementContent[];
+  renderTeacher(children: ElementContent[], view: LessonView): ElementContent[];
 }
 
 /** Checked attribute values before their types are told apart. */

@@ -1,171 +1,143 @@
-import type { ElementContent } from 'hast';
-import { h } from 'hastscript';
-import { findNearMiss } from '../content/near-miss.ts';
-import { renderName } from '../content/render-name.ts';
-import type { Gesture } from '../content/types.ts';
-import { formatElapsed } from '../rhythm/format-elapsed.ts';
-import { type NightSelectionFault, selectNights } from '../rhythm/select-nights.ts';
-import { computeTimeline, type TimelineEntry } from '../rhythm/timeline.ts';
-import { defineDirective, type ResolveContext, type ViewContext, type WrittenDirective } from './definition.ts';
-
-/** A run of gestures on the beat, by group. */
-interface GestureRun {
-  readonly tempo: number;
-  readonly beatsPerNight: number;
-  readonly totalSeconds: number;
-  readonly groups: readonly GestureGroup[];
-}
-
-interface GestureGroup {
-  readonly name: string;
-  readonly cards: readonly GestureCard[];
-}
-
-interface GestureCard {
-  readonly entry: TimelineEntry;
-  /** Nights of its group in the calendar, whatever was selected. */
-  readonly groupLength: number;
-  /** Absent where the calendar gives the night none. */
-  readonly gesture?: Gesture;
-}
+import type { ContentPicture, ContentSound, RunRecording } from '../content/types.ts';
+import { selectRun } from '../rhythm/select-run.ts';
+import type { CountIn, Rhythm } from '../rhythm/timeline-types.ts';
+import { defineDirective, type ResolveContext, type WrittenDirective } from './definition.ts';
+import { fillSentence } from './fill-sentence.ts';
+import { computeGestureRun, type GestureRun } from './gestures/gesture-run.ts';
+import { renderRun } from './gestures/render-run.ts';
+import { EXPECTED_NIGHTS, reportRecording, reportSelection, reportTwoTempi } from './gestures/report-run.ts';
 
 const DEFAULT_TEMPO = 60;
-const DEFAULT_BEATS = 4;
+const DEFAULT_BEATS = 1;
+const MOST_BEATS = 8;
+
+/** One value a line of the authors' reference: a word, or a number of beats. */
+const COUNT_INS = ['by-group', 'none', ...Array.from({ length: MOST_BEATS }, (_, index) => String(index + 1))];
 
 export const gestureSequence = defineDirective({
   name: 'gesture-sequence',
   forms: ['leaf'],
-  about: 'Gestures on the beat, a card a night in order: group, name, what to do, place in the group and time.',
-  example: '::gesture-sequence{nights=up-to-tonight tempo=72}',
+  about:
+    'Gestures on the beat, a card a night by groups: drawing, name, what to do, count and time, with a drum track to play.',
+  example: '::gesture-sequence{nights=up-to-tonight tempo=72 rest=2 slow-first=yes}',
   label: { use: 'none' },
   attributes: {
-    nights: {
-      type: 'text',
-      about: '`all`, `up-to-tonight`, `this-week`, a group, a night, or `First night..Last night`; left out, `all`',
-    },
+    nights: { type: 'text', about: `${EXPECTED_NIGHTS}; left out, \`all\`` },
     tempo: { type: 'integer', min: 30, max: 160, about: `beats a minute; left out, ${DEFAULT_TEMPO}` },
-    beats: { type: 'integer', min: 1, max: 8, about: `beats a night; left out, ${DEFAULT_BEATS}` },
+    beats: {
+      type: 'integer',
+      min: 1,
+      max: MOST_BEATS,
+      about: `beats that each night lasts; left out, ${DEFAULT_BEATS}`,
+    },
+    'count-in': {
+      type: 'choice',
+      values: COUNT_INS,
+      about:
+        'beats before each group: `by-group`, as many as the group has nights, so that the class hears which group comes; `none`; or a number; left out, `by-group`',
+    },
+    rest: { type: 'integer', min: 0, max: MOST_BEATS, about: 'beats of rest between groups; left out, 0' },
+    repeats: { type: 'integer', min: 1, max: 10, about: 'how many times the run is done; left out, 1' },
+    'slow-first': {
+      type: 'choice',
+      values: ['yes', 'no'],
+      about: '`yes`: once more before that, at three quarters of the tempo; left out, `no`',
+    },
+    view: {
+      type: 'choice',
+      values: ['facing', 'own', 'mirror'],
+      about:
+        'the drawings: `facing`, as the class sees a leader; `own`, as you see your own hands; `mirror`, a leader who faces the class and leads mirrored; left out, `facing`',
+    },
+    recording: {
+      type: 'text',
+      about: 'a recording of the run in place of the drum track, by its name under `recordings` in the gestures file',
+    },
   },
   notInside: ['group-quiz'],
-  resolve(written, { nights = 'all', tempo = DEFAULT_TEMPO, beats = DEFAULT_BEATS }, context) {
-    const { almanac, dates, lesson } = context;
-    const selection = selectNights(almanac.run, nights, {
-      tonight: almanac.nightOn(lesson.date).night.number,
-      week: [...dates.values()].map((date) => almanac.nightOn(date).night.number),
-    });
-    if (!('nights' in selection)) {
-      reportSelection(written, nights, selection, context);
-      return undefined;
-    }
-    const timeline = computeTimeline(selection.nights, {
-      tempoBeatsPerMinute: tempo,
-      beatsPerNight: beats,
-      countIn: 'none',
-    });
-    const run = {
-      tempo,
-      beatsPerNight: beats,
-      totalSeconds: timeline.totalSeconds,
-      groups: gatherGroups(timeline.entries, context),
+  resolve(written, values, context) {
+    const { almanac, calendar, dates, labels, lesson } = context;
+    const { nights = 'all', view = 'facing' } = values;
+    const selection = selectRun(
+      { run: almanac.run, months: calendar.months, monthsName: labels.text('months-group') },
+      nights,
+      {
+        tonight: almanac.nightOn(lesson.date).night.number,
+        week: [...dates.values()].map((date) => almanac.nightOn(date).night.number),
+      },
+    );
+    if (!('groups' in selection)) reportSelection(written, nights, selection, context);
+    const recording = requireRecording(written, values, context);
+    if (!('groups' in selection) || recording === 'wrong') return undefined;
+    const { groups, endsTonight } = selection;
+    const sentence = endsTonight ? fillSentence(calendar.sentence, almanac.nightOn(lesson.date)) : undefined;
+    const rhythm = readRhythm(values);
+    const number = written.number;
+    const run = computeGestureRun({ groups, rhythm, view: toView(view), number, sentence, recording }, context);
+    return {
+      learner: run,
+      teacher: run,
+      run: { timeline: run.timeline, recorded: run.recorded !== undefined },
+      figures: run.parts.flatMap(({ cards }) => cards.flatMap(({ figure }) => figure ?? [])),
+      pictures: listPictures(run),
+      sounds: listSounds(run),
+      // It ends with tonight, in its last card or in its sentence; the other selections do not go by dates.
+      ...(endsTonight ? { tells: [lesson.date] } : {}),
     };
-    // Run up to tonight, its last card is tonight; the other selections do not go by dates.
-    const tells = selection.kind === 'up-to-tonight' ? { tells: [lesson.date] } : {};
-    return { learner: run, teacher: run, ...tells };
   },
-  learnerView: (run, _children, view) => renderRun(run, view),
-  teacherView: (run, _children, view) => renderRun(run, view),
+  learnerView: (run, _children, view) => renderRun(run, view, 'learner'),
+  teacherView: (run, _children, view) => renderRun(run, view, 'teacher'),
 });
 
-/** Neighbours of one group stand together; a run that wraps around may come to a group twice. */
-function gatherGroups(entries: readonly TimelineEntry[], { almanac, gestures }: ResolveContext): GestureGroup[] {
-  const groups: { name: string; cards: GestureCard[] }[] = [];
-  for (const entry of entries) {
-    const gesture = gestures.gestures[entry.night.gesture ?? ''];
-    const groupLength = almanac.run.filter(({ groupNumber }) => groupNumber === entry.night.groupNumber).length;
-    const card = { entry, groupLength, ...(gesture === undefined ? {} : { gesture }) };
-    const last = groups.at(-1);
-    if (last === undefined || last.name !== entry.night.group || entry.strong) {
-      groups.push({ name: entry.night.group, cards: [card] });
-    } else last.cards.push(card);
-  }
-  return groups;
+interface RhythmValues {
+  readonly tempo?: number;
+  readonly beats?: number;
+  readonly rest?: number;
+  readonly repeats?: number;
+  readonly 'count-in'?: string;
+  readonly 'slow-first'?: string;
 }
 
-function renderRun(run: GestureRun, view: ViewContext): ElementContent[] {
-  const { labels, namesLanguage } = view;
-  const facts = labels.text('gesture-run-facts', {
-    tempo: run.tempo,
-    beats: labels.count('beats-a-night', run.beatsPerNight),
-    time: formatElapsed(run.totalSeconds),
-  });
-  return [
-    // A group, not a landmark: a lesson has many runs, and landmarks of one name are no help.
-    h('div.gesture-run', { role: 'group', ariaLabel: labels.text('gesture-run') }, [
-      h('p.gesture-run-facts', facts),
-      ...run.groups.map((group) =>
-        h('div.gesture-group', [
-          h('p.gesture-group-name', [
-            renderName(group.name, namesLanguage),
-            ' ',
-            h('span.gesture-group-count', String(group.cards.length)),
-          ]),
-          h(
-            'ol.gesture-cards',
-            group.cards.map((card) => renderCard(card, view)),
-          ),
-        ]),
-      ),
-    ]),
-  ];
+function readRhythm(values: RhythmValues): Rhythm {
+  const { tempo = DEFAULT_TEMPO, beats = DEFAULT_BEATS, rest = 0, repeats = 1 } = values;
+  return {
+    tempoBeatsPerMinute: tempo,
+    beatsPerItem: beats,
+    countIn: readCountIn(values['count-in'] ?? 'by-group'),
+    restBeats: rest,
+    passes: repeats,
+    slowFirst: values['slow-first'] === 'yes',
+  };
 }
 
-function renderCard(
-  { entry, groupLength, gesture }: GestureCard,
-  { labels, namesLanguage }: ViewContext,
-): ElementContent {
-  const { night } = entry;
-  return h(entry.strong ? 'li.gesture-card.strong-beat' : 'li.gesture-card', [
-    h('p.gesture-beat', [
-      h('span.gesture-count', { ariaHidden: 'true' }, String(entry.count)),
-      h(
-        'span.gesture-time',
-        labels.text('gesture-count', {
-          n: entry.count,
-          length: groupLength,
-          time: formatElapsed(entry.startsAtSeconds),
-        }),
-      ),
-    ]),
-    h('p.gesture-name', [renderName(night.name, namesLanguage)]),
-    ...(gesture === undefined
-      ? [h('p.gesture-cue', labels.text('gesture-none'))]
-      : [
-          h('p.gesture-cue', gesture.cue),
-          h('p.gesture-seated', labels.text('gesture-seated', { how: gesture.seated })),
-        ]),
-  ]);
+/** The check let nothing else through than the words and numbers of `COUNT_INS`. */
+function readCountIn(written: string): CountIn {
+  return written === 'by-group' || written === 'none' ? written : Number(written);
 }
 
-function reportSelection(
+function toView(written: string): GestureRun['view'] {
+  return written === 'own' || written === 'mirror' ? written : 'facing';
+}
+
+/** The recording that is asked for, nothing when none is, `wrong` after a fault, which is reported. */
+function requireRecording(
   written: WrittenDirective,
-  nights: string,
-  fault: NightSelectionFault,
-  { almanac, report }: ResolveContext,
-): void {
-  const expected = '`all`, `up-to-tonight`, `this-week`, the name of a group or a night, or `First night..Last night`';
-  const known = [...almanac.run.flatMap(({ name, group }) => [name, group]), 'all', 'up-to-tonight', 'this-week'];
-  const name = fault.kind === 'unknown-name' ? fault.name : nights;
-  const near = fault.kind === 'unknown-name' ? (fault.hint ?? findNearMiss(fault.name, known)) : undefined;
-  const what =
-    fault.kind === 'unknown-name'
-      ? `\`${name}\` is not a night or a group of the calendar`
-      : `\`${nights}\` does not say which nights`;
-  report({
-    rule: 'attribute-value',
-    severity: 'error',
-    place: written.attributePlace('nights'),
-    message: `${what}; expected ${expected}; ${near === undefined ? 'mend `nights`' : `did you mean \`${near}\`?`}`,
-    found: nights,
-    expected,
-  });
+  { recording: name, tempo }: { readonly recording?: string; readonly tempo?: number },
+  context: ResolveContext,
+): RunRecording | 'wrong' | undefined {
+  if (name === undefined) return undefined;
+  const { recordings } = context.gestures;
+  const recording = Object.hasOwn(recordings, name) ? recordings[name] : undefined;
+  if (recording === undefined) reportRecording(written, name, context);
+  else if (tempo !== undefined) reportTwoTempi(written, tempo, recording.tempoBeatsPerMinute, context);
+  return recording === undefined || tempo !== undefined ? 'wrong' : recording;
+}
+
+function listPictures({ parts }: GestureRun): ContentPicture[] {
+  return parts.flatMap(({ cards }) => cards.flatMap(({ figure }) => figure?.gesture.picture ?? []));
+}
+
+function listSounds({ parts, recorded }: GestureRun): ContentSound[] {
+  const spoken = parts.flatMap(({ cards }) => cards.flatMap((card) => card.spoken?.sound ?? []));
+  return [...(recorded === undefined ? [] : [recorded.sound]), ...spoken];
 }

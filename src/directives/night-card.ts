@@ -5,11 +5,12 @@ import { MS_PER_DAY } from '../calendar/day-number.ts';
 import { isMoonTooNearSun } from '../calendar/evening-sky.ts';
 import { requireLocalInstant } from '../calendar/local-instant.ts';
 import type { CivilDate, InstantMs } from '../calendar/rules.ts';
-import { findRiseSet } from '../calendar/sky.ts';
+import { findLastRiseSet, findRiseSet } from '../calendar/sky.ts';
 import { readWallClock, type WallClock } from '../calendar/wall-clock.ts';
 import { fillLabel } from '../content/fill-label.ts';
 import type { Labels } from '../content/labels.ts';
 import { renderName } from '../content/render-name.ts';
+import { findStandInLabel, type StandInLabel } from '../content/stand-in-label.ts';
 import type { Calendar } from '../content/types.ts';
 import { renderMoon } from '../drawing/moon.ts';
 import type { ViewContext } from './definition.ts';
@@ -28,10 +29,12 @@ export interface NightCard {
   readonly upAtSunset: boolean;
   /** True when the Moon is up in the dark and neither rises nor sets. */
   readonly upAllNight: boolean;
+  /** Words for a Moon that is not up in the dark, or on a night that is dark or light throughout; null when it is up. */
+  readonly notUp: 'moon-not-in-the-dark' | 'moon-not-up' | null;
   /** True when the drawing shows a moment at which looking for the Moon would mean looking near the Sun. */
   readonly tooNearSun: boolean;
-  /** What the night should begin with and cannot, so that midnight stands in; null where it does begin so. */
-  readonly missing: 'sunset' | 'sunrise' | null;
+  /** Words for what midnight stands in for, and why; null where the night begins with what it should. */
+  readonly standIn: StandInLabel | null;
   readonly begins: WallClock;
   /** The moment that the drawing shows. */
   readonly drawnFor: WallClock;
@@ -66,12 +69,12 @@ export function computeNightCard(
     moon,
     sentence: fillSentence(calendar.sentence, record),
     rises: toClock(riseMs),
-    // Where midnight stands in for sunset, the Moon may be best seen, and set, before it.
-    sets: toClock(setMs !== undefined && setMs < record.beginsMs ? undefined : setMs),
+    sets: toClock(setMs),
     upAtSunset: record.beginsWith === 'sunset' && riseMs !== undefined && riseMs < record.beginsMs,
     upAllNight: moon.up && riseMs === undefined && setMs === undefined,
+    notUp: moon.up ? null : findNotUpLabel(almanac.skyOf(record)),
     tooNearSun: isMoonTooNearSun(almanac.place, moon.atMs),
-    missing: findMissing(almanac, record),
+    standIn: findStandInLabel(almanac.rules.dayBegins, record),
     begins: readWallClock(record.beginsMs, timeZone),
     drawnFor: readWallClock(moon.atMs, timeZone),
     ...(classNight.date === record.date
@@ -80,31 +83,22 @@ export function computeNightCard(
   };
 }
 
-function findMissing({ rules }: Almanac, { beginsWith }: NightRecord): NightCard['missing'] {
-  return rules.dayBegins === beginsWith || rules.dayBegins === 'midnight' ? null : rules.dayBegins;
+function findNotUpLabel({ sunsetMs, sunriseMs }: NightSky): NightCard['notUp'] {
+  return sunsetMs === null && sunriseMs === null ? 'moon-not-up' : 'moon-not-in-the-dark';
 }
 
-/** The rise before and the set after an instant, looked for in the night itself and those beside it. */
+/**
+ * The rise before and the set after an instant at which the Moon is up; in polar regions either may be days away, and
+ * is then not looked for further than a day beyond the night.
+ */
 function findStretch(
-  almanac: Almanac,
+  { place }: Almanac,
   record: NightRecord,
   atMs: InstantMs,
 ): { riseMs?: InstantMs; setMs?: InstantMs } {
-  const skies = [record.beginsMs - 1, record.beginsMs, record.endsMs].flatMap((ms) => findSky(almanac, ms) ?? []);
-  const riseMs = skies.flatMap(({ moonriseMs }) => moonriseMs ?? []).findLast((ms) => ms <= atMs);
-  // A night's sky holds its first moonset alone, and there can be two.
-  const setMs = findRiseSet('moon', 'set', almanac.place, atMs, (record.endsMs - atMs) / MS_PER_DAY + 1);
-  return { ...(riseMs === undefined ? {} : { riseMs }), ...(setMs === null ? {} : { setMs }) };
-}
-
-/** Undefined before the first and after the last night that the almanac answers for. */
-function findSky(almanac: Almanac, atMs: InstantMs): NightSky | undefined {
-  try {
-    return almanac.skyOf(almanac.nightAt(atMs));
-  } catch (error) {
-    if (error instanceof RangeError) return undefined;
-    throw error;
-  }
+  const riseMs = findLastRiseSet('moon', 'rise', place, atMs, (atMs - record.beginsMs) / MS_PER_DAY + 1);
+  const setMs = findRiseSet('moon', 'set', place, atMs, (record.endsMs - atMs) / MS_PER_DAY + 1);
+  return { ...(riseMs === null ? {} : { riseMs }), ...(setMs === null ? {} : { setMs }) };
 }
 
 const MOON_RADIUS_PX = 90;
@@ -123,7 +117,7 @@ export function renderNightCard(card: NightCard, view: ViewContext): ElementCont
         h('p.tonight-place', renderNightPlace(record, view)),
         h('p.tonight-sentence', [h('q', [renderName(card.sentence, view.namesLanguage)])]),
         ...renderMeaning(record),
-        ...(card.missing === null ? [] : [h('p.tonight-begins', view.labels.text(`no-${card.missing}-here`))]),
+        ...(card.standIn === null ? [] : [h('p.tonight-begins', view.labels.text(card.standIn))]),
         ...renderLooking(card, view.labels),
         ...renderCare(card, view.labels),
         ...(card.atClassTime === undefined
@@ -172,7 +166,7 @@ function sayMoonTimes(card: NightCard, labels: Labels): string {
     ...(card.upAtSunset ? [labels.text('moon-up-at-sunset')] : []),
     ...(card.sets === null ? [] : [labels.text('moon-sets', { time: say(card.sets) })]),
     ...(card.upAllNight ? [labels.text('moon-up-all-night')] : []),
-    ...(card.moon.up ? [] : [labels.text('moon-not-in-the-dark')]),
+    ...(card.notUp === null ? [] : [labels.text(card.notUp)]),
   ];
   return parts.join(' · ');
 }

@@ -62,9 +62,9 @@ export function sayEvening(sky: EveningSky, labels: Labels, timeZone: string): s
     case 'later':
       return labels.text('sky-later', { time: sayTime(evening.risesMs, saying), bedtime });
     case 'too-light':
-      return labels.text('sky-too-light');
+    case 'low':
     case 'down':
-      return labels.text('sky-down');
+      return labels.text(`sky-${evening.kind}`);
   }
 }
 

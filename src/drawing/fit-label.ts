@@ -55,14 +55,32 @@ export interface MeasuredText {
   readonly ems: number;
 }
 
-/** Cuts a text after spaces and hyphens, and measures its words. */
+/** Cuts a text after spaces and hyphens, and between ideographs and kana; measures its words. */
 export function measureText(text: string, bold: boolean): MeasuredText {
-  const words = (text.trimStart().match(/[^\s-]*-+\s*|[^\s-]+\s*/gu) ?? ['']).map((word) => ({
+  const words = cutText(text.trimStart()).map((word) => ({
     text: word,
     ems: estimateWidthEms(word, bold),
     emsAtLineEnd: estimateWidthEms(word.trimEnd(), bold),
   }));
   return { words, ems: words.reduce((sum, word) => sum + word.ems, 0) };
+}
+
+/** From here on letters may be ones that are written without spaces between words. */
+const unspacedFrom = '\u3041';
+
+function cutText(text: string): readonly string[] {
+  const words = text.match(/[^\s-]*-+\s*|[^\s-]+\s*/gu) ?? [''];
+  for (const letter of text) if (letter >= unspacedFrom) return words.flatMap(cutUnspaced);
+  return words;
+}
+
+/** After each ideograph or kana, with the small kana, the mark of length and the punctuation that belong to it. */
+function cutUnspaced(word: string): readonly string[] {
+  return (
+    word.match(
+      /[\u3041-\u30FA\u3400-\u9FFF\uF900-\uFAFF\u{20000}-\u{323AF}][ぁぃぅぇぉっゃゅょゎァィゥェォッャュョヮー、。・」』）\p{M}]*\s*|[^\u3041-\u30FA\u3400-\u9FFF\uF900-\uFAFF\u{20000}-\u{323AF}]+/gu,
+    ) ?? [word]
+  );
 }
 
 /**
@@ -109,8 +127,8 @@ const smallestShare = 0.6;
  */
 export function fitLabel(text: string, width: number, fontSize: number, maxLines: number, bold: boolean): FittedLabel {
   const measured = measureText(text, bold);
-  for (let tenths = 10; tenths >= 6; tenths--) {
-    const size = (fontSize * tenths) / 10;
+  for (let twentieths = 20; twentieths >= 12; twentieths--) {
+    const size = (fontSize * twentieths) / 20;
     const lines = findLineBreaks(measured, width / size, maxLines);
     if (lines !== undefined) return { lines: evenOut(lines, measured, width / size), fontSize: size };
   }

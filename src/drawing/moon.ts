@@ -24,7 +24,7 @@ export interface MoonOptions {
 export interface MoonPartsOptions {
   /** Radius in the units of the picture. */
   readonly radius: number;
-  /** Width of the ink line around it, in the same units; a thin crescent gets a thinner one. */
+  /** Width of the ink line around it, in the same units; a thin crescent gets a thinner one, a full Moon a wider one. */
   readonly rimWidth: number;
   /** `none` up to a radius of about 28 px, `seas`, or `craters` (seas and the bright craters) from about 60 px. */
   readonly detail: 'none' | 'seas' | 'craters';
@@ -84,7 +84,7 @@ export function renderMoonParts(face: MoonFace, options: MoonPartsOptions): Elem
   const lit = requireLitFraction(face.litFraction);
   const bright = requireAngle(face.brightLimbDegrees);
   const north = requireAngle(face.northPoleDegrees);
-  const rimWidth = roundTo(thinRim(lit, options), 2);
+  const rimWidth = roundTo(weighRim(lit, options), 2);
   const radius = roundTo(options.radius - rimWidth / 2, 2);
   return [
     svgElement('circle', { className: ['moon-lit'], r: radius, fill: paperWhite }),
@@ -103,8 +103,15 @@ export function renderSeasOnce(id: string): Element {
 const rimOfCrescent = 0.2;
 const thinnestRim = 0.3;
 
-/** The rim would hide most of a thin crescent, and ink on both sides of it the rest: there the rim is thinner. */
-function thinRim(lit: number, { radius, rimWidth }: MoonPartsOptions): number {
+/** A full Moon has no shade to weigh it down: its rim is so many times as wide. Chosen by eye on paper. */
+const rimOfFull = 1.5;
+
+/**
+ * The rim would hide most of a thin crescent, and ink on both sides of it the rest: there it is thinner. A full Moon is
+ * nothing but its rim: there it is wider.
+ */
+function weighRim(lit: number, { radius, rimWidth }: MoonPartsOptions): number {
+  if (hidesSliver(2 * radius * (1 - lit), rimWidth)) return rimWidth * rimOfFull;
   const crescent = 2 * radius * lit;
   if (hidesSliver(crescent, rimWidth)) return rimWidth;
   return Math.min(rimWidth, Math.max(crescent * rimOfCrescent, rimWidth * thinnestRim));

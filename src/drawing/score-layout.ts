@@ -1,224 +1,153 @@
 import { breakLines, type GroupPiece } from './break-lines.ts';
-import { estimateWidthEms, findLineBreaks, type MeasuredText, measureText } from './fit-label.ts';
+import { figureBox } from './figure/figure.ts';
 import { roundTo } from './round.ts';
+import { gatherScoreNeeds, type NightNeeds, type ScoreNeeds } from './score-needs.ts';
 
-/** The page of the score in millimetres: A3 landscape, which prints on A4 at 71 %. */
-export const scorePage = { width: 420, height: 297, left: 20, right: 400, top: 49, bottom: 281 } as const;
+/**
+ * The page of the score in millimetres: A3 landscape, which prints on A4 at 71 %. `top` and `bottom` bound the music;
+ * the margins are wider than what a common printer leaves white.
+ */
+export const scorePage = { width: 420, height: 297, left: 12, right: 408, top: 30, bottom: 282 } as const;
 
-/** Sizes of one night's cell in millimetres at scale 1, top to bottom. Chosen by eye on paper. */
-export const cell = {
-  groupLabel: 9.6,
-  beat: 7,
-  moonRadius: 10,
-  belowMoon: 2.4,
-  nameFont: 5.4,
-  nameLine: 6.2,
-  dateFont: 4.2,
-  dateLine: 5.2,
-  cueFont: 4,
-  cueLine: 4.8,
-  bracket: 7,
-  betweenRows: 3,
+/**
+ * Heights and sizes in millimetres of what stands in a row, top to bottom, where names are `usualNameFont` high: they
+ * grow and shrink with the names. Chosen by eye on paper. Moons and figures take what is left of the height.
+ */
+export const row = {
+  groupLabel: 7.8,
+  groupFont: 7.4,
+  beat: 5.7,
+  beatRadius: 2.45,
+  aroundMoon: 0.8,
+  dateFont: 3.9,
+  date: 4.7,
+  belowRow: 1.9,
+  week: 3.1,
+  weekFont: 4,
 } as const;
 
-/** Longest cue that the score shows, in letters, and the lines it may take: a wall page has room for few words. */
-const cueMaxLetters = 64;
-const cueMaxLines = 3;
+const usualNameFont = 6.4;
 
-/** One name must not make all the month small: a wider one, or one with a wider word, is set smaller or cut off itself. */
-const nameMaxEms = 24;
-const nameWordMaxEms = 12;
+/** Millimetres from line to line of a name, as a share of its size. */
+export const nameLeading = 1.05;
 
-/** What the layout must know of a night. */
-export interface NightTexts {
-  readonly name: string;
-  readonly nightOfMonth: number;
-  readonly date: string;
-  readonly cue?: string;
-  readonly inWeek: boolean;
-}
+/** Width that texts may take of a cell. */
+export const textShare = 0.925;
 
-/** Where everything on the score goes. */
+/** Where everything on the score goes. All lengths in millimetres. */
 export interface ScoreLayout {
   readonly rows: readonly (readonly GroupPiece[])[];
   /** Width of a night's cell, the same all over the score. */
   readonly pitch: number;
-  /** Height of a row, and what all sizes in `cell` are multiplied by. */
+  /** Where the first row begins. */
+  readonly top: number;
   readonly rowHeight: number;
+  /** What all sizes in `row` are multiplied by. */
   readonly scale: number;
-  /** In millimetres, scale and all: the Moons take the height that the texts leave. */
   readonly moonRadius: number;
-  /** Lines that the longest name may take, 1 or 2; dates stand below that in every cell. */
+  /** Height of the box of a figure; 0 where no night has a gesture. */
+  readonly figureHeight: number;
+  readonly nameFont: number;
+  /** Lines that a name may take, 1 or 2; dates stand below that in every cell. */
   readonly nameLines: number;
-  /** Size of all dates in millimetres, scale and all. */
+  /** Size of all dates. */
   readonly dateFont: number;
-  /** Lines that the longest cue shown takes; 0 when cues are left out. */
-  readonly cueLines: number;
 }
 
-const largestScale = 1.2;
-const smallestScale = 0.4;
-const leastScaleWithCues = 0.75;
-const scaleStep = 0.05;
+/** A wider name is set smaller, down to this share, so that the others need not be. */
+const leastNameShare = 0.92;
 
-/** Dates may be this much smaller than they should be, to fit their cells. */
-const leastDateShare = 0.85;
+const largestNameFont = 11;
+const largestScale = 1.3;
+const smallestScale = 0.35;
+const largestFigure = 62;
+const largestMoonRadius = 13;
 
-/** Width that texts may take of a cell, and that a Moon may. */
-export const textShare = 0.9;
-const moonShare = 0.7;
+/** Share of the height for Moon and figure that the Moon takes. */
+const moonShareOfHeight = 0.3;
+const moonShareOfPitch = 0.46;
+const figureShareOfPitch = 0.97;
+
+/** Sizes at which a name and a figure count as one: what is gained beyond them counts less and less. */
+const wantedName = 6.5;
+const wantedFigure = 32;
 
 type Rows = readonly (readonly GroupPiece[])[];
 
-/** What the search needs to know of all texts, gathered once. */
-interface TextNeeds {
-  readonly sizes: readonly number[];
-  /** Names that every cell must hold at full size. */
-  readonly names: readonly MeasuredText[];
-  readonly nights: number;
-  /** Lines that a name which is too wide for its cell shall have. */
-  readonly leastNameLines: 0 | 2;
-  /** Width of the widest date with its number. */
-  readonly dateEms: number;
-  readonly cues: readonly MeasuredText[];
-  readonly bracket: number;
-}
-
-/** Tells the cue that the score shows for a night; undefined for none and for one that is too long for a wall page. */
-export function findShortCue(night: { readonly cue?: string }): string | undefined {
-  return night.cue !== undefined && night.cue.length <= cueMaxLetters ? night.cue : undefined;
-}
-
 /**
- * Chooses how many nights stand on a line and how large all is drawn: the largest drawing that fits on the page, a
- * little less large when its lines are more even or names keep to one line. Cues are left out, all of them, when they would make it small.
+ * Chooses how many nights stand on a line and how large all is drawn: names as large as can be and figures that are not
+ * small beside them, a little less large when the lines are more even or no group is split.
  * @param groups nights of each group, in order
  * @throws RangeError when there is no night
  */
-export function computeScoreLayout(groups: readonly (readonly NightTexts[])[]): ScoreLayout {
-  const nights = groups.flat();
-  if (nights.length === 0) throw new RangeError('a score needs at least one night');
-  const allNames = nights.map((night) => measureText(night.name, true));
-  const names = allNames.filter(isOfUsualWidth);
-  const needs: TextNeeds = {
-    sizes: groups.map((group) => group.length),
-    names,
-    nights: nights.length,
-    leastNameLines: names.length < allNames.length ? 2 : 0,
-    dateEms: Math.max(...nights.map((night) => estimateWidthEms(`${night.nightOfMonth} · ${night.date}`, true))),
-    cues: nights.flatMap((night) => findShortCue(night) ?? []).map((cue) => measureText(cue, false)),
-    bracket: nights.some((night) => night.inWeek) ? cell.bracket : 0,
-  };
-  const withCues = findBestLayout(needs);
-  if (withCues.cueLines === 0 || withCues.scale >= leastScaleWithCues) return withCues;
-  return findBestLayout({ ...needs, cues: [] });
+export function computeScoreLayout(groups: readonly (readonly NightNeeds[])[]): ScoreLayout {
+  return findBestLayout(gatherScoreNeeds(groups));
 }
 
-function isOfUsualWidth({ ems, words }: MeasuredText): boolean {
-  return ems <= nameMaxEms && words.every((word) => word.emsAtLineEnd <= nameWordMaxEms);
-}
-
-function findBestLayout(needs: TextNeeds): ScoreLayout {
-  const total = needs.nights;
+function findBestLayout(needs: ScoreNeeds): ScoreLayout {
   let best: { readonly layout: ScoreLayout; readonly worth: number } | undefined;
-  for (let capacity = Math.min(5, total); capacity <= Math.min(12, total); capacity++) {
+  for (let capacity = Math.min(4, needs.nights); capacity <= Math.min(14, needs.nights); capacity++) {
     const rows = breakLines(needs.sizes, capacity);
-    const loss = 0.8 * unevenness(rows, needs.sizes);
-    if (best !== undefined && largestPossible(rows, needs) - loss <= best.worth) continue;
-    const layout = fitRows(rows, needs);
-    const worth = layout.scale - loss - (layout.nameLines > 1 ? 0.06 : 0);
-    if (best === undefined || worth > best.worth) best = { layout, worth };
+    const shape = worthOfShape(rows, needs.sizes);
+    for (const nameLines of [1, 2] as const) {
+      for (const layout of listLayouts(rows, nameLines, needs)) {
+        const worth = shape * worthOfSizes(layout);
+        if (best === undefined || worth > best.worth) best = { layout, worth };
+      }
+    }
   }
   if (best === undefined) throw new RangeError('no number of nights on a line was tried');
   return best.layout;
 }
 
-function countNights(row: readonly GroupPiece[]): number {
-  return row.reduce((sum, piece) => sum + piece.count, 0);
+function countNights(pieces: readonly GroupPiece[]): number {
+  return pieces.reduce((sum, piece) => sum + piece.count, 0);
 }
 
-/** Share of the lines that stays empty (root mean square), and a little for each time a group had to be split. */
-function unevenness(rows: Rows, sizes: readonly number[]): number {
+/** Less for the share of the lines that stays empty (root mean square), and for each time a group had to be split. */
+function worthOfShape(rows: Rows, sizes: readonly number[]): number {
   const widest = Math.max(...rows.map(countNights));
-  const gaps = rows.reduce((sum, row) => sum + (1 - countNights(row) / widest) ** 2, 0) / rows.length;
+  const gaps = rows.reduce((sum, pieces) => sum + (1 - countNights(pieces) / widest) ** 2, 0) / rows.length;
   const splits = rows.flat().length - sizes.filter((size) => size > 0).length;
-  return Math.sqrt(gaps) + 0.3 * splits;
+  return (1 - 0.6 * Math.sqrt(gaps)) * 0.9 ** splits;
 }
 
-/** A short run is not spread over the whole width: six cells at least. */
-function pitchOf(rows: Rows): number {
-  return (scorePage.right - scorePage.left) / Math.max(6, ...rows.map(countNights));
+/** Names are read from afar, figures are told apart from afar: neither can make up for the other. */
+function worthOfSizes({ nameFont, figureHeight, moonRadius }: ScoreLayout): number {
+  const figure = figureHeight === 0 ? moonRadius / 7 : figureHeight / wantedFigure;
+  return (nameFont / wantedName) ** 0.55 * Math.min(figure, 1.5) ** 0.45;
 }
 
-function rowHeightOf(rows: Rows): number {
-  return (scorePage.bottom - scorePage.top) / Math.max(2, rows.length);
-}
-
-function largestPossible(rows: Rows, needs: TextNeeds): number {
-  const high = (rowHeightOf(rows) - cell.betweenRows) / rowNeed(needs, 1, needs.cues.length === 0 ? 0 : 1);
-  const wide = (pitchOf(rows) * moonShare) / (2 * cell.moonRadius);
-  return Math.min(largestScale, wide, high);
-}
-
-/** The largest scale at which these rows fit; the smallest of all when none does: there texts shrink to fit. */
-function fitRows(rows: Rows, needs: TextNeeds): ScoreLayout {
-  const pitch = pitchOf(rows);
-  const rowHeight = rowHeightOf(rows);
-  const room = rowHeight - cell.betweenRows;
-  const first = Math.floor(largestPossible(rows, needs) / scaleStep);
-  for (let steps = first; steps * scaleStep > smallestScale; steps--) {
-    const scale = roundTo(steps * scaleStep, 2);
-    const width = (pitch * textShare) / scale;
-    const usualLines = countLines(needs.names, width / cell.nameFont, 2);
-    const cueLines = countLines(needs.cues, width / cell.cueFont, cueMaxLines);
-    if (usualLines === undefined || cueLines === undefined) continue;
-    if (needs.dateEms * cell.dateFont * leastDateShare > width) continue;
-    const nameLines = Math.max(usualLines, needs.leastNameLines);
-    const spare = room - scale * rowNeed(needs, nameLines, cueLines);
-    if (spare < 0) continue;
-    const moonRadius = Math.min(scale * cell.moonRadius + spare / 2, (pitch * moonShare) / 2);
-    return {
-      rows,
-      pitch,
-      rowHeight,
-      scale,
-      moonRadius,
-      nameLines,
-      dateFont: dateFontOf(pitch, scale, needs),
-      cueLines,
-    };
-  }
-  const scale = Math.min(smallestScale, room / rowNeed(needs, 2, 0));
-  const moonRadius = Math.min(scale * cell.moonRadius, (pitch * moonShare) / 2);
-  const dateFont = dateFontOf(pitch, scale, needs);
-  return { rows, pitch, rowHeight, scale, moonRadius, nameLines: 2, dateFont, cueLines: 0 };
-}
-
-function dateFontOf(pitch: number, scale: number, { dateEms }: TextNeeds): number {
-  return Math.min(cell.dateFont * scale, (pitch * textShare) / dateEms);
-}
-
-/** Height of a row at scale 1, without the space between rows. */
-function rowNeed(needs: TextNeeds, nameLines: number, cueLines: number): number {
-  return (
-    cell.groupLabel +
-    cell.beat +
-    2 * cell.moonRadius +
-    cell.belowMoon +
-    nameLines * cell.nameLine +
-    cell.dateLine +
-    cueLines * cell.cueLine +
-    needs.bracket
+/** Layouts of these rows with names from as large as fits down to half of that. */
+function listLayouts(rows: Rows, nameLines: 1 | 2, needs: ScoreNeeds): ScoreLayout[] {
+  // A short run is not spread over the whole width, a single row not over the whole height.
+  const pitch = (scorePage.right - scorePage.left) / Math.max(5, ...rows.map(countNights));
+  const height = scorePage.bottom - scorePage.top;
+  const rowHeight = height / Math.max(2, rows.length);
+  const top = scorePage.top + (height - rowHeight * rows.length) / 2;
+  const widest = needs.nameEms[nameLines - 1] ?? 1;
+  const most = Math.min(largestNameFont, (pitch * textShare) / (widest * leastNameShare));
+  return Array.from({ length: 11 }, (_, step) => most * (1 - step / 20)).map((nameFont) =>
+    fillRow({ rows, pitch, top, rowHeight, nameLines, nameFont: roundTo(nameFont, 2) }, needs),
   );
 }
 
-/** Lines that the longest of the texts takes; undefined when one does not fit. */
-function countLines(texts: readonly MeasuredText[], widthEms: number, maxLines: number): number | undefined {
-  let most = 0;
-  for (const text of texts) {
-    const lines = findLineBreaks(text, widthEms, maxLines);
-    if (lines === undefined) return undefined;
-    most = Math.max(most, lines.length);
-  }
-  return most;
+/** Gives Moon and figure what the texts leave of a row's height. */
+function fillRow(
+  frame: Pick<ScoreLayout, 'rows' | 'pitch' | 'top' | 'rowHeight' | 'nameLines' | 'nameFont'>,
+  { dateEms, hasFigures, hasWeek }: ScoreNeeds,
+): ScoreLayout {
+  const { pitch, rowHeight, nameLines, nameFont } = frame;
+  const scale = Math.max(smallestScale, Math.min(largestScale, nameFont / usualNameFont));
+  const texts =
+    scale * (row.groupLabel + row.beat + 2 * row.aroundMoon + row.date + row.belowRow + (hasWeek ? row.week : 0));
+  const rest = Math.max(rowHeight / 8, rowHeight - texts - nameLines * nameLeading * nameFont);
+  const widestMoon = Math.min(largestMoonRadius, (pitch * moonShareOfPitch) / 2);
+  const highestFigure = Math.min(largestFigure, (pitch * figureShareOfPitch * figureBox.height) / figureBox.width);
+  const moonRadius = Math.min(widestMoon, (rest * (hasFigures ? moonShareOfHeight : 1)) / 2);
+  const figureHeight = hasFigures ? Math.min(highestFigure, rest - 2 * moonRadius) : 0;
+  // What a figure cannot take, the Moon may.
+  const grown = Math.min(widestMoon, Math.max(moonRadius, (rest - figureHeight) / 2));
+  const dateFont = roundTo(Math.min(row.dateFont * scale, (pitch * textShare) / dateEms), 2);
+  return { ...frame, scale, moonRadius: roundTo(grown, 2), figureHeight: roundTo(figureHeight, 2), dateFont };
 }

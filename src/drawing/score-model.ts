@@ -1,3 +1,5 @@
+import type { Gesture } from '../content/types.ts';
+import type { FigureView } from './figure/figure.ts';
 import type { MoonFace } from './moon.ts';
 
 /** Words, or a name of the calendar, which is tagged with its language. */
@@ -11,21 +13,28 @@ export interface ScoreNight {
   /** Short, such as "29 Jul". */
   readonly date: string;
   /** The Moon as it stands when highest that night. */
-  readonly view: MoonFace;
+  readonly moon: MoonFace;
   /** True for the first night of a group: the strong beat. */
   readonly strong: boolean;
-  /** What to do, in few words; more than 64 letters are not shown, and none are when they would make the month small. */
-  readonly cue?: string;
+  /** Absent for a night without one: there is a rest in its place. */
+  readonly gesture?: Gesture;
   /** True for a night of the week that is taught. */
   readonly inWeek: boolean;
-  /** A word such as "tonight": frames the night and stands on the frame. */
-  readonly mark?: string;
 }
 
 /** The nights of a group, in order. */
 interface ScoreGroup {
   readonly name: string;
   readonly nights: readonly ScoreNight[];
+}
+
+/** One sheet of the score: the same month, its figures seen from one side. */
+export interface ScoreSheet {
+  readonly view: FigureView;
+  /** Says from which side, in plain words: one line. */
+  readonly caption: string;
+  /** What a screen reader says for the whole picture; the page gives the same nights as a list. */
+  readonly pictureTitle: string;
 }
 
 /** All that stands on the score. Every word is handed in. */
@@ -37,12 +46,11 @@ export interface ScoreContent {
   readonly footer: readonly ScoreText[];
   readonly legend: { readonly strong: string; readonly beat: string };
   readonly groups: readonly ScoreGroup[];
+  readonly sheets: readonly ScoreSheet[];
   /** BCP 47 tag of the calendar's names. */
   readonly namesLanguage: string;
-  /** Stands at the bracket round the week, with its dates. */
+  /** Stands at the bracket round the week. */
   readonly weekLabel: string;
-  /** What a screen reader says for the whole picture; the page gives the same nights as a list. */
-  readonly pictureTitle: string;
-  /** Begins the ids in the picture; different for each score on a page. `score` when absent. */
-  readonly idPrefix?: string;
+  /** Begins the ids in the pictures; different for each score on a page. */
+  readonly idPrefix: string;
 }

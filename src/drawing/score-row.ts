@@ -2,10 +2,10 @@ import type { Element, ElementContent } from 'hast';
 import type { GroupPiece } from './break-lines.ts';
 import { fitLabel, fitOrCutLabel } from './fit-label.ts';
 import { renderMoonParts } from './moon.ts';
-import { cell, findShortCue, type ScoreLayout, scorePage, textShare } from './score-layout.ts';
+import { nameLeading, row, type ScoreLayout, scorePage, textShare } from './score-layout.ts';
 import { mm, renderBeat, renderLabel, renderNumberedText, scoreColours } from './score-marks.ts';
 import type { ScoreContent } from './score-model.ts';
-import { type PlacedNight, type RowFrame, renderMark, renderWeek } from './score-week.ts';
+import { type PlacedNight, type RowFrame, renderWeek } from './score-week.ts';
 import { svgElement } from './svg-element.ts';
 
 interface PlacedPiece {
@@ -16,27 +16,30 @@ interface PlacedPiece {
   readonly nights: readonly PlacedNight[];
 }
 
-/**
- * Gives one row of the score, back to front: the week and the mark, the stave with its bars, the names, the nights.
- * @param index 0-based place of the row
- * @param seasId id of the path of the lunar seas
- */
-export function renderRow(content: ScoreContent, layout: ScoreLayout, index: number, seasId: string): ElementContent[] {
-  const pieces = placePieces(content, layout, layout.rows[index] ?? []);
-  const nights = pieces.flatMap((piece) => piece.nights);
-  const frame: RowFrame = { content, layout, heights: computeHeights(layout, index) };
-  return [
-    ...renderWeek(frame, nights),
-    ...nights.flatMap((placed) => renderMark(frame, placed)),
-    renderLines(frame, pieces, index === layout.rows.length - 1),
-    ...pieces.map((piece) => renderGroupName(frame, piece)),
-    ...nights.flatMap((placed) => renderNight(frame, placed, seasId)),
-  ];
+/** A row with everything in its place. */
+export interface PlacedRow {
+  readonly frame: RowFrame;
+  readonly pieces: readonly PlacedPiece[];
+  readonly nights: readonly PlacedNight[];
+  readonly last: boolean;
 }
 
-function placePieces(content: ScoreContent, layout: ScoreLayout, row: readonly GroupPiece[]): PlacedPiece[] {
+/** Puts every night of the score in its place, row by row. */
+export function placeRows(content: ScoreContent, layout: ScoreLayout): PlacedRow[] {
+  return layout.rows.map((pieces, index) => {
+    const placed = placePieces(content, layout, pieces);
+    return {
+      frame: { content, layout, heights: computeHeights(layout, index) },
+      pieces: placed,
+      nights: placed.flatMap((piece) => piece.nights),
+      last: index === layout.rows.length - 1,
+    };
+  });
+}
+
+function placePieces(content: ScoreContent, layout: ScoreLayout, pieces: readonly GroupPiece[]): PlacedPiece[] {
   let column = 0;
-  return row.map((piece) => {
+  return pieces.map((piece) => {
     const first = column;
     column += piece.count;
     const group = content.groups[piece.group];
@@ -50,20 +53,38 @@ function placePieces(content: ScoreContent, layout: ScoreLayout, row: readonly G
 }
 
 function computeHeights(layout: ScoreLayout, index: number): RowFrame['heights'] {
-  const { scale } = layout;
-  const top = scorePage.top + index * layout.rowHeight;
-  const beat = top + (cell.groupLabel + cell.beat / 2) * scale;
-  const moon = top + (cell.groupLabel + cell.beat) * scale + layout.moonRadius;
-  const name = moon + layout.moonRadius + cell.belowMoon * scale;
-  const date = name + layout.nameLines * cell.nameLine * scale;
-  const cue = date + cell.dateLine * scale;
-  return { top, beat, moon, name, date, cue, end: cue + layout.cueLines * cell.cueLine * scale };
+  const { scale, moonRadius, nameFont } = layout;
+  const top = layout.top + index * layout.rowHeight;
+  const beat = top + (row.groupLabel + row.beat / 2) * scale;
+  const moon = top + (row.groupLabel + row.beat + row.aroundMoon) * scale + moonRadius;
+  const figure = moon + moonRadius + row.aroundMoon * scale;
+  const name = figure + layout.figureHeight;
+  const date = name + layout.nameLines * nameLeading * nameFont;
+  return { top, beat, moon, figure, name, date, end: date + row.date * scale };
+}
+
+/**
+ * Gives what a row is on every sheet, back to front: the week, the stave with its bars, the names, the Moons.
+ * @param seasId id of the path of the lunar seas
+ */
+export function renderRow(rows: readonly PlacedRow[], index: number, seasId: string): ElementContent[] {
+  const placed = rows[index];
+  if (placed === undefined) throw new RangeError(`there is no row ${index}`);
+  const { frame, pieces, nights, last } = placed;
+  const before = rows[index - 1]?.nights.at(-1)?.night.inWeek === true;
+  const after = rows[index + 1]?.nights[0]?.night.inWeek === true;
+  return [
+    ...renderWeek(frame, nights, { before, after }),
+    renderLines(frame, pieces, last),
+    ...pieces.map((piece) => renderGroupName(frame, piece)),
+    ...nights.flatMap((night) => renderNight(frame, night, seasId)),
+  ];
 }
 
 /** The stave between the Moons, the bar lines, and the double bar at the very end. */
 function renderLines({ layout, heights }: RowFrame, pieces: readonly PlacedPiece[], last: boolean): Element {
   const { scale, pitch } = layout;
-  const reach = layout.moonRadius + 1.6 * scale;
+  const reach = layout.moonRadius + 1.4 * scale;
   const nights = pieces.flatMap((piece) => piece.nights);
   const end = scorePage.left + nights.length * pitch;
   const y = mm(heights.moon);
@@ -71,14 +92,14 @@ function renderLines({ layout, heights }: RowFrame, pieces: readonly PlacedPiece
   const stave = stops.map((x, index) => (index % 2 === 0 ? `M${mm(x)} ${y}` : `H${mm(x)}`)).join('');
   const bar = (x: number, from: number) => `M${mm(x)} ${mm(from)}V${mm(heights.moon + reach)}`;
   const beginnings = pieces.map(({ piece, x }) =>
-    piece.from === 0 ? bar(x, heights.top + 1.2 * scale) : bar(x, heights.moon - reach),
+    piece.from === 0 ? bar(x, heights.top + 0.4 * scale) : bar(x, heights.moon - reach),
   );
   const endBar = bar(end, heights.moon - reach);
   // Outside the last cell, where the frame of a week has room.
   const finalX = end + 1.8 * scale;
   return svgElement('g', { className: ['score-line'], fill: 'none', stroke: scoreColours.ink }, [
-    svgElement('path', { d: stave, strokeWidth: 0.45 }),
-    svgElement('path', { d: beginnings.join('') + endBar, strokeWidth: 0.6 }),
+    svgElement('path', { d: stave, strokeWidth: 0.5 }),
+    svgElement('path', { d: beginnings.join('') + endBar, strokeWidth: 0.8 }),
     ...(last ? [svgElement('path', { d: bar(finalX, heights.moon - reach), strokeWidth: mm(1.5 * scale) })] : []),
   ]);
 }
@@ -87,12 +108,13 @@ function renderGroupName({ content, layout, heights }: RowFrame, placed: PlacedP
   const { scale } = layout;
   const width = placed.piece.count * layout.pitch - 5 * scale;
   const text = placed.piece.from === 0 ? placed.name : `… ${placed.name}`;
-  const oneLine = fitLabel(text, width, 6.6 * scale, 1, true);
-  const small = oneLine.fontSize >= 5 * scale ? undefined : fitOrCutLabel(text, width, 4.4 * scale, 2, true);
+  const oneLine = fitLabel(text, width, row.groupFont * scale, 1, true);
+  const enough = oneLine.fontSize >= 0.72 * row.groupFont * scale;
+  const small = enough ? undefined : fitOrCutLabel(text, width, 3.9 * scale, 2, true);
   const label = small ?? oneLine;
-  const leading = label.fontSize * 1.05;
-  const y = heights.top + 6.3 * scale - (label.lines.length - 1) * leading;
-  return renderLabel(placed.x + 2.4 * scale, y, leading, label, {
+  const leading = label.fontSize;
+  const y = heights.top + 5.9 * scale - (label.lines.length - 1) * leading;
+  return renderLabel(placed.x + 2.2 * scale, y, leading, label, {
     bold: true,
     anchor: 'start',
     language: content.namesLanguage,
@@ -101,35 +123,30 @@ function renderGroupName({ content, layout, heights }: RowFrame, placed: PlacedP
 }
 
 function renderNight(frame: RowFrame, placed: PlacedNight, seasId: string): ElementContent[] {
-  const { content, layout, heights } = frame;
-  const { scale } = layout;
+  const { layout, heights } = frame;
+  const { scale, moonRadius } = layout;
   const { night, x } = placed;
-  const width = layout.pitch * textShare;
-  const parts = renderMoonParts(night.view, { radius: layout.moonRadius, rimWidth: 0.5, detail: 'seas', seasId });
-  const name = fitOrCutLabel(night.name, width, cell.nameFont * scale, layout.nameLines, true);
+  const rimWidth = Math.max(0.35, 0.07 * moonRadius);
+  const moon = renderMoonParts(night.moon, { radius: moonRadius, rimWidth, detail: 'seas', seasId });
   return [
-    renderBeat(x, heights.beat, 2.5 * scale, placed.count, night.strong),
-    svgElement('g', { transform: `translate(${mm(x)} ${mm(heights.moon)})` }, parts),
-    renderLabel(x, heights.name + 4.6 * scale, Math.min(cell.nameLine * scale, name.fontSize * 1.15), name, {
-      bold: true,
-      language: content.namesLanguage,
-      ...(name.cut ? { whole: night.name } : {}),
-    }),
-    renderDate(frame, placed),
-    ...renderCue(frame, placed),
+    renderBeat(x, heights.beat, row.beatRadius * scale, placed.count, night.strong),
+    svgElement('g', { transform: `translate(${mm(x)} ${mm(heights.moon)})` }, moon),
+    renderName(frame, placed),
+    // "16 · Wed 29 Jul": the number is the one to count along, so it stands out a little.
+    renderNumberedText(x, heights.date + 3.8 * scale, layout.dateFont, String(night.nightOfMonth), ` · ${night.date}`),
   ];
 }
 
-/** "16 · Wed 29 Jul": the number is the one to count along, so it stands out a little. */
-function renderDate({ layout, heights }: RowFrame, { night, x }: PlacedNight): Element {
-  const y = heights.date + 3.6 * layout.scale;
-  return renderNumberedText(x, y, layout.dateFont, String(night.nightOfMonth), ` · ${night.date}`);
-}
-
-function renderCue({ layout, heights }: RowFrame, placed: PlacedNight): Element[] {
-  const cue = findShortCue(placed.night);
-  if (cue === undefined || layout.cueLines === 0) return [];
-  const { scale } = layout;
-  const label = fitLabel(cue, layout.pitch * textShare, cell.cueFont * scale, layout.cueLines, false);
-  return [renderLabel(placed.x, heights.cue + 3.2 * scale, cell.cueLine * scale, label, {})];
+/** One line stands in the middle of the height of two. */
+function renderName({ content, layout, heights }: RowFrame, { night, x }: PlacedNight): Element {
+  const { nameFont, nameLines, pitch } = layout;
+  const name = fitOrCutLabel(night.name, pitch * textShare, nameFont, nameLines, true);
+  const leading = nameLeading * Math.min(nameFont, name.fontSize * 1.1);
+  const free = nameLines * nameLeading * nameFont - name.fontSize - (name.lines.length - 1) * leading;
+  const baseline = heights.name + free / 2 + 0.79 * name.fontSize;
+  return renderLabel(x, baseline, leading, name, {
+    bold: true,
+    language: content.namesLanguage,
+    ...(name.cut ? { whole: night.name } : {}),
+  });
 }

@@ -6,6 +6,7 @@ import { handout } from '../directives/handout.ts';
 import { month } from '../directives/month.ts';
 import { night } from '../directives/night.ts';
 import { question } from '../directives/question.ts';
+import { score } from '../directives/score.ts';
 import { sentence } from '../directives/sentence.ts';
 import { sky } from '../directives/sky.ts';
 import { step } from '../directives/step.ts';
@@ -22,6 +23,7 @@ export const DIRECTIVES: readonly Directive[] = [
   step,
   teacher,
   handout,
+  score,
   gestureSequence,
   groupQuiz,
   question,

@@ -2,9 +2,18 @@ import type { ElementContent } from 'hast';
 import type { Almanac, NightRecord } from '../calendar/almanac-types.ts';
 import type { CivilDate } from '../calendar/rules.ts';
 import type { Labels } from '../content/labels.ts';
-import type { Calendar, GestureSet, LessonHead, School, WeekPlan } from '../content/types.ts';
+import type {
+  Calendar,
+  ContentPicture,
+  ContentSound,
+  GestureSet,
+  LessonHead,
+  School,
+  WeekPlan,
+} from '../content/types.ts';
 import type { LessonStep } from '../directives/definition.ts';
 import type { QuizSheet } from '../quiz/model.ts';
+import type { Track } from '../rhythm/timeline-types.ts';
 
 /** A picture that a lesson shows. */
 export interface UsedPicture {
@@ -22,6 +31,15 @@ export interface Handout {
   /** File name in learners/, such as `wednesday-1-sky-slip.html`. */
   readonly page: string;
   readonly body: ElementContent[];
+  /** Whether there is a run on the beat in it: its page then plays sound. */
+  readonly hasRun: boolean;
+}
+
+/** What the pages of one reader show and play, beside the pictures of the week's own folder; nothing stands twice. */
+export interface ReaderMedia {
+  readonly tracks: readonly Track[];
+  readonly sounds: readonly ContentSound[];
+  readonly pictures: readonly ContentPicture[];
 }
 
 /** A lesson with every directive resolved. Trees are sanitised and trusted. */
@@ -35,6 +53,8 @@ export interface ResolvedLesson {
   readonly steps: readonly LessonStep[];
   /** The teacher's page. */
   readonly body: ElementContent[];
+  /** Whether there is a run on the beat on the teacher's page: it then plays sound. */
+  readonly hasRun: boolean;
   readonly handouts: readonly Handout[];
   /** Dates whose night the handouts or the words of a quiz name. */
   readonly tells: readonly CivilDate[];
@@ -52,4 +72,5 @@ export interface ResolvedWeek {
   readonly labels: Labels;
   /** In order of days; a day may have more than one. */
   readonly lessons: readonly ResolvedLesson[];
+  readonly media: { readonly teacher: ReaderMedia; readonly learners: ReaderMedia };
 }

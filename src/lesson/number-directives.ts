@@ -50,6 +50,11 @@ export function isDirective(node: { readonly type: string }): node is Directives
   return Object.hasOwn(FORMS, node.type);
 }
 
+/** Whether what stands inside these directives is on a learner's page alone. */
+export function isForLearners(around: readonly string[]): boolean {
+  return around.includes('handout');
+}
+
 /** Where a node begins. Every node of a parsed lesson has a position. */
 export function placeOf(node: { readonly position?: Directives['position'] }, file: string): SourcePlace {
   const { line = 1, column = 1 } = node.position?.start ?? {};

@@ -5,14 +5,14 @@ import type { Diagnostic, SourcePlace } from '../content/diagnostic.ts';
 import type { OpenedSchool, OpenLibrary } from '../content/open-library.ts';
 import { parseLessonHead } from '../content/parse-lesson-head.ts';
 import { parseWeek } from '../content/parse-week.ts';
-import type { LessonHead, SourceFile, WeekDay, WeekPlan } from '../content/types.ts';
+import type { SourceFile, WeekDay, WeekPlan } from '../content/types.ts';
 import { parseYaml, parseYamlFile } from '../content/yaml-document.ts';
-import { addMinutes } from '../directives/add-minutes.ts';
+import { checkAlikeGestures } from './check-alike-gestures.ts';
 import { checkSyntax } from './check-syntax.ts';
 import { DIRECTIVES } from './directive-registry.ts';
-import type { ResolvedLesson, ResolvedWeek } from './model.ts';
-import { createLessonParser, type ParsedLesson } from './parse-lesson.ts';
-import { resolveLesson } from './resolve-lesson.ts';
+import type { ResolvedWeek } from './model.ts';
+import { createLessonParser } from './parse-lesson.ts';
+import { prepareLessons, type ReadLesson, renderLessons } from './resolve-lessons.ts';
 
 /** The files of a week's folder. */
 export interface WeekFiles {
@@ -33,17 +33,8 @@ export interface WeekSetting {
   readonly calendarId?: string;
 }
 
-interface ReadLesson {
-  readonly file: SourceFile;
-  readonly parsed: ParsedLesson;
-  readonly head: LessonHead;
-}
-
 const INLINE_NAMES = DIRECTIVES.filter(({ forms }) => forms.includes('text')).map(({ name }) => name);
 const parseLesson = createLessonParser(INLINE_NAMES);
-
-/** Pages of every pack that a lesson may link to, beside its days. */
-const FIXED_PAGES: readonly string[] = ['index.html', 'key.html', 'score.html', 'learners/index.html'];
 
 /**
  * Resolves a week: its lessons on their dates, every directive, every page's text.
@@ -66,9 +57,13 @@ export function resolveWeek(
   checkStrangers(plan, lessons, report);
   // A lesson whose front matter is faulty may be the one of a day that seems to have none.
   if (lessons.length === files.lessons.length) checkMissing(plan, lessons, files.week, report);
-  const resolved = resolveLessons(plan, opened, almanac, dates, lessons, files, setting.library, report);
+  const inOrder = plan.days.flatMap((day) => lessons.filter(({ head }) => head.day === day));
+  const banks = setting.library.openBanks(inOrder.map(({ file }) => file.text));
+  banks.diagnostics.forEach(report);
+  const lessonsSetting = { plan, ...opened, almanac, dates, banks: banks.value ?? new Map(), pictures: files.pictures };
+  const prepared = prepareLessons(inOrder, lessonsSetting, report);
   if (diagnostics.some(({ severity }) => severity === 'error')) return { diagnostics };
-  return { week: { plan, ...opened, almanac, lessons: resolved }, diagnostics };
+  return { week: { plan, ...opened, almanac, ...renderLessons(prepared, opened) }, diagnostics };
 }
 
 function readPlan({ week }: WeekFiles, { library, schoolId }: WeekSetting, report: (diagnostic: Diagnostic) => void) {
@@ -81,6 +76,7 @@ function openSchool(plan: WeekPlan, { library, calendarId }: WeekSetting, report
   // A school that is not there was reported with the week's file, or refused with the command's options.
   const opened = library.openSchool(plan.school, calendarId);
   opened?.diagnostics.forEach(report);
+  if (opened?.value !== undefined) checkAlikeGestures(library, opened.value.school.gestures).forEach(report);
   return opened?.value;
 }
 
@@ -178,57 +174,4 @@ function checkStrangers(
       expected: plan.days.join(', '),
     });
   }
-}
-
-function resolveLessons(
-  plan: WeekPlan,
-  { school, calendar, gestures, labels }: OpenedSchool,
-  almanac: Almanac,
-  dates: ReadonlyMap<WeekDay, CivilDate>,
-  lessons: readonly ReadLesson[],
-  files: WeekFiles,
-  library: OpenLibrary,
-  report: (diagnostic: Diagnostic) => void,
-): ResolvedLesson[] {
-  const inOrder = plan.days.flatMap((day) => lessons.filter(({ head }) => head.day === day));
-  const slugs = inOrder.map(({ head }, index) => {
-    const before = inOrder.slice(0, index).filter((earlier) => earlier.head.day === head.day).length;
-    // A word between: else `wednesday-2` and the name of its handout could be that of Wednesday's second handout.
-    return before === 0 ? head.day : `${head.day}-lesson-${before + 1}`;
-  });
-  const banks = library.openBanks(inOrder.map(({ file }) => file.text));
-  banks.diagnostics.forEach(report);
-  const targets = { pictures: files.pictures, pages: [...FIXED_PAGES, ...slugs.map((slug) => `${slug}.html`)] };
-  const told = new Set<CivilDate>();
-  return beginInTurn(inOrder, school.classBegins).map(({ file, parsed, head }, index) => {
-    const slug = slugs[index] ?? head.day;
-    const date = dates.get(head.day) ?? plan.begins;
-    const lesson = { head, date, file: file.path, slug };
-    const setting = {
-      almanac,
-      calendar,
-      school,
-      gestures,
-      banks: banks.value ?? new Map(),
-      labels,
-      weekId: plan.id,
-      dates,
-      lesson,
-      toldDates: told,
-    };
-    const resolved = resolveLesson(parsed, setting, targets, report);
-    for (const date of resolved.tells) told.add(date);
-    return resolved;
-  });
-}
-
-/** A later lesson of a day that does not say when it begins follows the one before it. */
-function beginInTurn(lessons: readonly ReadLesson[], classBegins: string): ReadLesson[] {
-  const ends = new Map<WeekDay, string>();
-  return lessons.map((lesson) => {
-    const { day, minutes } = lesson.head;
-    const begins = lesson.head.begins ?? ends.get(day);
-    ends.set(day, addMinutes(begins ?? classBegins, minutes));
-    return begins === undefined ? lesson : { ...lesson, head: { ...lesson.head, begins } };
-  });
 }

@@ -5,6 +5,8 @@ import { renderMidi } from '../rhythm/render-midi.ts';
 import { renderWav } from '../rhythm/render-wav.ts';
 import type { Track } from '../rhythm/timeline-types.ts';
 import type { PackFile } from './pack-plan.ts';
+import { listScoreMonths } from './pages/score-months.ts';
+import { listScorePictures } from './pages/score-sheet.ts';
 
 /** Renders a track as a sound file. */
 type Drummer = (track: Track) => Uint8Array;
@@ -21,6 +23,7 @@ export function planMediaFiles(week: ResolvedWeek, pictures: ReadonlyMap<string,
   for (const file of [
     ...listLessonPictures(week, pictures),
     ...listMedia(week.media.teacher, '', drum),
+    ...listPictures(listScorePictures(week, listScoreMonths(week)), ''),
     ...week.media.teacher.tracks.map((track) => ({ path: `sound/${track.name}.mid`, content: renderMidi(track) })),
     ...listMedia(week.media.learners, `${LEARNERS_FOLDER}/`, drum),
   ]) {
@@ -52,8 +55,12 @@ function listMedia({ tracks, sounds, pictures }: ReaderMedia, folder: string, dr
   return [
     ...tracks.map((track) => ({ path: `${folder}sound/${track.name}.wav`, content: drum(track) })),
     ...sounds.map(({ packName, bytes }) => ({ path: `${folder}sound/${packName}`, content: bytes })),
-    ...pictures.map(({ packName, bytes }: ContentPicture) => ({ path: `${folder}images/${packName}`, content: bytes })),
+    ...listPictures(pictures, folder),
   ];
+}
+
+function listPictures(pictures: readonly ContentPicture[], folder: string): MediaFile[] {
+  return pictures.map(({ packName, bytes }) => ({ path: `${folder}images/${packName}`, content: bytes }));
 }
 
 /** Two tracks that sound the same are synthesised once. */

@@ -17,19 +17,20 @@ const kit = join(root, 'src/launcher/lessontide.cjs');
 const pairs = Number(process.argv[2] ?? 7);
 const work = mkdtempSync(join(tmpdir(), 'lessontide-bench-'));
 
-/** The floor, bundled in the same way as the kit. */
-async function buildFloor() {
+/** A program of the benchmark, bundled in the same way as the kit. */
+async function buildProgram(name) {
   await build({
     root,
     configFile: join(root, 'vite.config.ts'),
     logLevel: 'error',
     build: {
-      ssr: join(here, 'floor.ts'),
+      ssr: join(here, `${name}.ts`),
       outDir: work,
-      rolldownOptions: { output: { entryFileNames: 'floor.cjs' } },
+      emptyOutDir: false,
+      rolldownOptions: { output: { entryFileNames: `${name}.cjs` } },
     },
   });
-  return join(work, 'floor.cjs');
+  return join(work, `${name}.cjs`);
 }
 
 /** The demonstration week again and again, each copy on its own dates, five lessons a copy. */
@@ -77,8 +78,25 @@ function compare(title, aim, kitArgs, floor, floorArgs, times) {
   return median(rows.map((row) => row.kit.mib));
 }
 
+/** What a month's drawings, score and drum track cost: one program with and without them, and the floor, in turn. */
+function compareMonth(month, floor, floorArgs, times) {
+  const args = [join(root, 'content'), 'saltgrass-point', '2026-07-29'];
+  const look = () => measure(month, [...args, 'look']).busyMs;
+  const make = () => measure(month, [...args, 'make']).busyMs;
+  const rows = Array.from({ length: times }, () => ({
+    made: make() - look(),
+    floor: measure(floor, floorArgs).busyMs,
+  }));
+  const ratio = median(rows.map(({ made, floor: least }) => made / least));
+  const [made, least] = ['made', 'floor'].map((side) => fixed(median(rows.map((row) => row[side])), 0));
+  console.log(
+    `a month's drawings, score and track, aim 0.5: processor ${fixed(ratio)} times the floor (${made} ms to ${least} ms)`,
+  );
+}
+
 try {
-  const floor = await buildFloor();
+  const floor = await buildProgram('floor');
+  const month = await buildProgram('month-entry');
   const html = join(work, 'html');
   mkdirSync(html);
   const out = join(work, 'packs');
@@ -87,6 +105,7 @@ try {
   const demo = [join(root, 'lessons/round-moon')];
   console.log(`Node ${process.version}; ${pairs} pairs, cold processes taken in turn, medians`);
   compare('the demonstration week', 1.6, buildArgs(demo), floor, [html, ...demo], pairs);
+  compareMonth(month, floor, [html, ...demo], pairs);
   const few = weeks.slice(0, 40);
   const mib200 = compare('200 lessons', 1.7, buildArgs(few), floor, [html, ...few], Math.min(pairs, 3));
   const mib1000 = measure(kit, buildArgs(weeks)).mib;

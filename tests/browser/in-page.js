@@ -26,8 +26,7 @@ globalThis.lookAt = {
       inlineStyles: all.filter((element) => element.hasAttribute('style')).map(describe),
       handlers: all.flatMap((element) => element.getAttributeNames().filter((name) => name.startsWith('on'))),
       names: [...listNamesInText(names), ...body.flatMap((element) => listNamesInAttributes(element, names))],
-      // biome-ignore lint/performance/useDomNodeTextContent: what is wanted is the text as it is seen.
-      text: document.body.innerText,
+      text: readWritten(),
     };
   },
 
@@ -131,6 +130,16 @@ globalThis.lookAt = {
     return { stopped: [...stopped].sort(), title: document.title };
   },
 };
+
+/** The page's text as it is seen, without what its script adds: the players of runs. */
+function readWritten() {
+  const players = [...document.querySelectorAll('.run-player')];
+  for (const player of players) player.hidden = true;
+  // biome-ignore lint/performance/useDomNodeTextContent: what is wanted is the text as it is seen.
+  const text = document.body.innerText;
+  for (const player of players) player.hidden = false;
+  return text;
+}
 
 function describe(element) {
   const start = element.outerHTML.replace(element.innerHTML, '');

@@ -16,7 +16,7 @@ import {
   findSkippedLevels,
   findUntaggedNames,
 } from './page-faults.ts';
-import { A3_LANDSCAPE, A4_PORTRAIT, readSheetSizes } from './pdf-sheets.ts';
+import { A3_LANDSCAPE, A4_LANDSCAPE, A4_PORTRAIT, readSheetSizes } from './pdf-sheets.ts';
 import { DESK, type Visit, visit } from './visit.ts';
 
 // A busy machine may need long for what takes a second here; a test that hangs still ends.
@@ -179,10 +179,18 @@ describe.each(packs)('the pack $id', PATIENCE, (pack) => {
     }
   });
 
-  it('prints each month of the score on one sheet', async () => {
-    const { parts, sheets } = await printParts(pack, 'score.html', '.score-month');
-    expect(parts).toBeGreaterThan(0);
-    expect(sheets).toBe(parts);
+  it('prints each month of the score on two sheets of A3, and of A4 when the box is ticked', async () => {
+    await visit(page, `${pack.url}score.html`);
+    const months = await page.locator('.score-month').count();
+    expect(months).toBeGreaterThan(0);
+    await page.getByRole('checkbox').check();
+    await page.emulateMedia({ media: 'print' });
+    const countSizes = async () => readSheetSizes(await page.pdf({ preferCSSPageSize: true }));
+    expect(await countSizes()).toEqual(Array(2 * months).fill(A4_LANDSCAPE));
+    await page.emulateMedia({ media: 'screen' });
+    await page.getByRole('checkbox').uncheck();
+    await page.emulateMedia({ media: 'print' });
+    expect(await countSizes()).toEqual(Array(2 * months).fill(A3_LANDSCAPE));
   });
 });
 

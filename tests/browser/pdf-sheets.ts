@@ -2,6 +2,7 @@
 export type SheetSize = `${number} x ${number}`;
 
 export const A4_PORTRAIT: SheetSize = '210 x 297';
+export const A4_LANDSCAPE: SheetSize = '297 x 210';
 export const A3_LANDSCAPE: SheetSize = '420 x 297';
 
 const MM_PER_POINT = 25.4 / 72;

@@ -121,7 +121,10 @@ describe('the content of the three schools', () => {
     const used = new Set(files.flat());
     // A date is the one marker of a year that the demonstration school in French uses, and an equinox has a test of its own.
     const elsewhere = ['year-begins.on-or-after.date', 'year-begins.on-or-after.equinox'];
-    const keys = listSchemaKeys(schema).map((path) => path.join('.'));
+    // Recordings say nothing of dates; tests/fixtures/content/recordings holds them.
+    const keys = listSchemaKeys(schema)
+      .map((path) => path.join('.'))
+      .filter((key) => !key.includes('recording'));
     expect(keys.length).toBeGreaterThan(15);
     expect(keys.filter((key) => !used.has(key) && !elsewhere.includes(key))).toEqual([]);
   });

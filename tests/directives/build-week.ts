@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { createAlmanac } from '../../src/calendar/almanac.ts';
 import type { Almanac } from '../../src/calendar/almanac-types.ts';
 import type { Diagnostic } from '../../src/content/diagnostic.ts';
+import { type ContentAssets, NO_ASSETS } from '../../src/content/media/content-assets.ts';
 import { type OpenedSchool, openLibrary } from '../../src/content/open-library.ts';
 import type { SourceFile } from '../../src/content/types.ts';
 import type { ResolvedWeek } from '../../src/lesson/model.ts';
@@ -25,15 +26,27 @@ function readYaml(folder: URL, kind: string, change = (text: string) => text): S
     }));
 }
 
+/** What a test may set of the content; the rest is as its files have it. */
+export interface ContentChanges {
+  readonly changeCalendars?: (text: string) => string;
+  readonly changeGestures?: (text: string) => string;
+  readonly assets?: ContentAssets;
+}
+
 /**
  * A new setting over a content folder: nothing in it was parsed or computed before. Labels are always the kit's own.
  * `changeQuestions` is applied to the text of the questions files.
  */
-export function openContent(folder: URL = FIXED_CONTENT, changeQuestions?: (text: string) => string): WeekSetting {
+export function openContent(
+  folder: URL = FIXED_CONTENT,
+  changeQuestions?: (text: string) => string,
+  { changeCalendars, changeGestures, assets = NO_ASSETS }: ContentChanges = {},
+): WeekSetting {
   const library = openLibrary({
-    calendars: readYaml(folder, 'calendars'),
+    assets,
+    calendars: readYaml(folder, 'calendars', changeCalendars),
     schools: readYaml(folder, 'schools'),
-    gestures: readYaml(folder, 'gestures'),
+    gestures: readYaml(folder, 'gestures', changeGestures),
     questions: readYaml(folder, 'questions', changeQuestions),
     labels: readYaml(DEMO_CONTENT, 'labels'),
   });
@@ -102,6 +115,13 @@ export function readWeekFolder(folder: URL, name: string): WeekFiles {
 /** The text files of a plan by path. */
 export function listTexts({ files }: PackPlan): Map<string, string> {
   return new Map(files.flatMap(({ path, content }) => (typeof content === 'string' ? [[path, content]] : [])));
+}
+
+/** A plan in short: the digest of each file by its path, in order. A difference in sound need not be listed byte by byte. */
+export function digestPlan(
+  plan: PackPlan | undefined,
+): readonly (readonly [path: string, digest: string])[] | undefined {
+  return plan?.files.map(({ path, content }) => [path, sha256.hex(content)]);
 }
 
 /** A finding as fixtures list it: `line:column severity rule message`; another file than `usual` is named before. */

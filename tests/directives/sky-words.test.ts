@@ -1,14 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { createAlmanac } from '../../src/calendar/almanac.ts';
-import { renderCivilDate } from '../../src/calendar/day-number.ts';
+import { parseCivilDate, renderCivilDate } from '../../src/calendar/day-number.ts';
 import { listEclipses } from '../../src/calendar/eclipses.ts';
 import { computeEveningSky } from '../../src/calendar/evening-sky.ts';
 import type { Place } from '../../src/calendar/rules.ts';
 import { getLabelEntry, LABEL_KEYS } from '../../src/content/label-catalogue.ts';
 import { createLabels, type Labels } from '../../src/content/labels.ts';
 import { parseLabelFile } from '../../src/content/parse-label-file.ts';
-import { listWeekEclipses } from '../../src/directives/eclipse-notice.ts';
+import { listDateEclipses, listNightEclipses, listWeekEclipses } from '../../src/directives/eclipse-notice.ts';
 import {
   listEclipseCare,
   listEveningCare,
@@ -195,6 +195,29 @@ describe('listWeekEclipses', () => {
     // 1 January 2029, a Monday, from 4:07 in the morning: the last night of the week before, too.
     expect(kindsOf(ESTUARY, '2028-12-29')).toEqual(['moon total']);
     expect(kindsOf(ESTUARY, '2029-01-01')).toEqual(['moon total']);
+  });
+
+  it('gives each eclipse to one date: of the Sun to its day, of the Moon to the day before its night', () => {
+    const datesOf = (place: Place, monday: string) =>
+      Array.from({ length: 8 }, (_, index) => renderCivilDate(parseCivilDate(monday) + index)).filter(
+        (date) => listDateEclipses(place, date).length > 0,
+      );
+    expect(datesOf(paris, '2026-08-10')).toEqual(['2026-08-12']);
+    expect(datesOf(ESTUARY, '2026-03-02')).toEqual(['2026-03-03']);
+    // From 4:07 on Monday 1 January 2029.
+    expect(datesOf(ESTUARY, '2028-12-25')).toEqual(['2028-12-31']);
+    expect(datesOf(ESTUARY, '2029-01-01')).toEqual([]);
+  });
+
+  it.each([
+    ['sunset', '2028-12-31'],
+    ['sunrise', '2028-12-31'],
+    ['midnight', '2029-01-01'],
+  ] as const)('gives it to the night of the calendar that it is in: days that begin at %s', (dayBegins, expected) => {
+    const almanac = createAlmanac(sampleRules({ dayBegins }), ESTUARY);
+    const nights = [...almanac.nights('2028-12-29', '2029-01-03')];
+    const holding = nights.filter((night) => listNightEclipses(ESTUARY, night).length > 0);
+    expect(holding.map(({ date }) => date)).toEqual([expected]);
   });
 
   it('leaves out what hardly anyone sees', () => {

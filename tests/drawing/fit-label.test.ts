@@ -26,6 +26,19 @@ describe('findLineBreaks', () => {
     expect(findLineBreaks(measureText('High-water mark', false), 40, 3)).toEqual(['High-water mark']);
   });
 
+  it('breaks between ideographs and kana, but not before small kana and marks', () => {
+    expect(findLineBreaks(measureText('三日月の夜', false), 3.3, 2)).toEqual(['三日月', 'の夜']);
+    expect(measureText('しょうがつ、はる', false).words.map(({ text }) => text)).toEqual([
+      'しょ',
+      'う',
+      'が',
+      'つ、',
+      'は',
+      'る',
+    ]);
+    expect(measureText('Night 月夜 two', false).words.map(({ text }) => text)).toEqual(['Night ', '月', '夜 ', 'two']);
+  });
+
   it('finds nothing when a word is too wide or the lines are too many', () => {
     expect(findLineBreaks(measureText('Extraordinary', false), 4, 3)).toBeUndefined();
     expect(findLineBreaks(measureText('one two three', false), 3, 2)).toBeUndefined();

@@ -22,7 +22,7 @@ const rimOf = (view: MoonFace, radius: number) => {
   return { radius: Number(attribute(rim, 'r')), width: Number(attribute(rim, 'strokeWidth')) };
 };
 
-const limbRadius = (radius: number): number => rimOf(face(1), radius).radius;
+const limbRadius = (radius: number): number => rimOf(face(0.5), radius).radius;
 
 /** Middles of the seas in the units of the disc's radius: x to the right, y down, in the order of the table. */
 const seaMiddles = (northPoleDegrees: number, radius = 60) => {
@@ -87,6 +87,16 @@ describe('renderMoon: light', () => {
       }
       expect(rimOf(face(0.2), radius)).toEqual(usual);
       expect(rimOf(face(0), radius)).toEqual(usual);
+    }
+  });
+
+  it('gives a full Moon a heavier rim, and keeps the size of the whole', () => {
+    for (const radius of [6.5, 16, 28, 60]) {
+      const usual = rimOf(face(0.5), radius);
+      const full = rimOf(face(1), radius);
+      expect(full.width / usual.width).toBeGreaterThan(1.4);
+      expect(full.radius + full.width / 2).toBeCloseTo(usual.radius + usual.width / 2, 1);
+      expect(rimOf(face(0.95), radius)).toEqual(usual);
     }
   });
 

@@ -1,10 +1,21 @@
 import fc from 'fast-check';
 import type { Element } from 'hast';
 import { describe, expect, it } from 'vitest';
+import type { Gesture } from '../../src/content/types.ts';
+import { figureBox } from '../../src/drawing/figure/figure.ts';
 import { estimateWidthEms } from '../../src/drawing/fit-label.ts';
 import { renderScore } from '../../src/drawing/score.ts';
+import { scorePage } from '../../src/drawing/score-layout.ts';
 import type { ScoreContent, ScoreNight } from '../../src/drawing/score-model.ts';
 import { attribute, findByClass, listElements, textOf, toHtml } from './find-elements.ts';
+
+/** A picture of the author's own: it fills the whole box, so that nothing may come nearer to it than to any drawing. */
+const gesture: Gesture = {
+  move: 'hold',
+  cue: 'Wave.',
+  seated: 'Wave.',
+  picture: { file: 'wave.png', packName: 'picture-1.png', widthPx: 10, heightPx: 10, bytes: new Uint8Array() },
+};
 
 const buildNight = (index: number, name: string, first: boolean): ScoreNight => {
   const turn = (index * 2 * Math.PI) / 29.5;
@@ -12,12 +23,13 @@ const buildNight = (index: number, name: string, first: boolean): ScoreNight => 
     name,
     nightOfMonth: index + 1,
     date: `${(index % 31) + 1} Jul`,
-    view: {
+    moon: {
       litFraction: (1 - Math.cos(turn)) / 2,
       brightLimbDegrees: turn < Math.PI ? 100 : 260,
       northPoleDegrees: 170,
     },
     strong: first,
+    gesture,
     inWeek: index >= 6 && index < 11,
   };
 };
@@ -36,11 +48,33 @@ const buildContent = (groups: Readonly<Record<string, readonly string[]>>): Scor
         return buildNight(index, night, place === 0);
       }),
     })),
+    sheets: [
+      { view: 'facing', caption: 'They face you.', pictureTitle: 'Frost Month as a score' },
+      { view: 'own', caption: 'As you see yourself.', pictureTitle: 'The same from your side' },
+    ],
     namesLanguage: 'cy',
     weekLabel: 'this week',
-    pictureTitle: 'Frost Month as a score',
+    idPrefix: 'score',
   };
 };
+
+/** The first sheet, on which all stands that the others use again. */
+const renderFirst = (content: ScoreContent): Element => {
+  const [first] = renderScore(content);
+  if (first === undefined) throw new Error('no sheet was drawn');
+  return first;
+};
+
+const changeNights = (
+  content: ScoreContent,
+  change: (night: ScoreNight, place: number, group: number) => ScoreNight,
+): ScoreContent => ({
+  ...content,
+  groups: content.groups.map((group, at) => ({
+    ...group,
+    nights: group.nights.map((night, place) => change(night, place, at)),
+  })),
+});
 
 const frameBoxes = (score: Element, name: string) =>
   findByClass(score, name).map((frame) => {
@@ -101,14 +135,34 @@ const moonBoxes = (score: Element) =>
     return [{ text: 'Moon', left: x - r, right: x + r, top: y - r, bottom: y + r }];
   });
 
+const figureBoxes = (score: Element) =>
+  findByClass(score, 'score-figures')
+    .flatMap((figures) => listElements(figures))
+    .flatMap((element) => {
+      const found = /^translate\(([\d.]+) ([\d.]+)\) scale\(([\d.]+)\)$/.exec(
+        String(element.properties['transform'] ?? ''),
+      );
+      if (found === null) return [];
+      const [left, top, scale] = [Number(found[1]), Number(found[2]), Number(found[3])];
+      const [right, bottom] = [left + scale * figureBox.width, top + scale * figureBox.height];
+      return [{ text: 'figure', left, right, top, bottom }];
+    });
+
+/** Widths are estimated on the safe side, and a figure's box may meet its neighbour's by the last hundredth. */
+const hair = 0.02;
+
 const expectNoClash = (score: Element): void => {
-  const boxes = [...listTextBoxes(score), ...moonBoxes(score)];
+  const boxes = [...listTextBoxes(score), ...moonBoxes(score), ...figureBoxes(score)];
   const outside = boxes.filter((box) => box.left < 10 || box.right > 410 || box.top < 5 || box.bottom > 292);
   const clashes = boxes.flatMap((box, index) =>
     boxes
       .slice(index + 1)
       .filter(
-        (other) => box.right > other.left && other.right > box.left && box.bottom > other.top && other.bottom > box.top,
+        (other) =>
+          box.right > other.left + hair &&
+          other.right > box.left + hair &&
+          box.bottom > other.top + hair &&
+          other.bottom > box.top + hair,
       )
       .map((other) => `${box.text} and ${other.text}`),
   );
@@ -117,7 +171,7 @@ const expectNoClash = (score: Element): void => {
 };
 
 describe('renderScore', () => {
-  const score = renderScore(month);
+  const score = renderFirst(month);
 
   it('shows each night once: a Moon, a beat, a name, a date', () => {
     expect(moonBoxes(score)).toHaveLength(30);
@@ -139,7 +193,7 @@ describe('renderScore', () => {
   it('spaces nights evenly in straight columns', () => {
     const xs = [...new Set(moonBoxes(score).map((box) => (box.left + box.right) / 2))].sort((a, b) => a - b);
     const steps = xs.slice(1).map((x, index) => x - (xs[index] ?? 0));
-    expect(xs).toHaveLength(8);
+    expect(xs).toHaveLength(12);
     for (const step of steps) expect(step).toBeCloseTo(steps[0] ?? 0, 1);
   });
 
@@ -156,34 +210,39 @@ describe('renderScore', () => {
     expect(score.properties).toMatchObject({ role: 'img', viewBox: '0 0 420 297' });
     const html = toHtml(score);
     expect(html).toContain('<title>Frost Month as a score</title>');
-    expect(html.match(/ id="/g)).toEqual([' id="']);
+    expect(html.match(/ id="[^"]*"/g)).toEqual([' id="score-seas"', ' id="score-shared"']);
     expect(html.match(/<use href="#score-seas">/g)).toHaveLength(30);
     expect(html).not.toMatch(/ style=|NaN|undefined/);
-    expect(toHtml(renderScore({ ...month, idPrefix: 'second' }))).toContain('id="second-seas"');
+    expect(toHtml(renderFirst({ ...month, idPrefix: 'second' }))).toContain('id="second-seas"');
   });
 
   it('brackets the week on each line that it touches, and labels each bracket', () => {
     const brackets = findByClass(score, 'score-bracket');
-    expect(brackets).toHaveLength(2);
-    expect(listTextBoxes(score).filter((box) => box.text === 'this week')).toHaveLength(2);
-    const none = month.groups.map((group) => ({
-      ...group,
-      nights: group.nights.map((night) => ({ ...night, inWeek: false })),
+    expect(brackets).toHaveLength(1);
+    expect(listTextBoxes(score).filter((box) => box.text === 'this week')).toHaveLength(1);
+    expect(toHtml(...brackets)).toMatch(/V[\d.]+.*V[\d.]+/);
+    const none = changeNights(month, (night) => ({ ...night, inWeek: false }));
+    expect(findByClass(renderFirst(none), 'score-bracket')).toHaveLength(0);
+  });
+
+  it('leaves the bracket open where the week goes on in another row', () => {
+    const over = changeNights(month, (night) => ({
+      ...night,
+      inWeek: night.nightOfMonth >= 10 && night.nightOfMonth <= 13,
     }));
-    expect(findByClass(renderScore({ ...month, groups: none }), 'score-bracket')).toHaveLength(0);
+    const brackets = findByClass(renderFirst(over), 'score-bracket').map((each) => attribute(each, 'd'));
+    expect(brackets).toHaveLength(2);
+    // One side each: one line up or down.
+    for (const path of brackets) expect(path.match(/V/g)).toHaveLength(1);
   });
 
   it('keeps the frame of the week off the beats, the bars and the texts', () => {
-    const inWeek = month.groups.map((group) => ({
-      ...group,
-      nights: group.nights.map((night) => ({ ...night, inWeek: true })),
-    }));
-    const framed = renderScore({ ...month, groups: inWeek });
+    const framed = renderFirst(month);
     const frames = frameBoxes(framed, 'score-week');
-    expect(frames).toHaveLength(4);
+    expect(frames).toHaveLength(1);
     const rings = listElements(framed).filter(
       ({ tagName, properties }) =>
-        tagName === 'circle' && properties['cy'] !== undefined && Number(properties['cy']) > 49,
+        tagName === 'circle' && properties['cy'] !== undefined && Number(properties['cy']) > scorePage.top,
     );
     const bars = [...toHtml(...findByClass(framed, 'score-line')).matchAll(/M([\d.]+) [\d.]+V[\d.]+/g)].map(([, x]) =>
       Number(x),
@@ -194,14 +253,15 @@ describe('renderScore', () => {
       );
       expect(below.length).toBeGreaterThan(0);
       for (const ring of below) {
-        expect(Number(attribute(ring, 'cy')) - Number(attribute(ring, 'r')) - frame.top).toBeGreaterThan(0.8);
+        expect(Number(attribute(ring, 'cy')) - Number(attribute(ring, 'r')) - frame.top).toBeGreaterThan(0.5);
       }
       for (const bar of bars.filter((x) => Math.abs(x - frame.left) < 3 || Math.abs(x - frame.right) < 3)) {
         expect(Math.min(Math.abs(bar - frame.left), Math.abs(bar - frame.right))).toBeGreaterThan(1);
       }
       for (const { text, left, right, top, bottom } of listTextBoxes(framed)) {
-        if (bottom < frame.top || top > frame.bottom) continue;
-        expect([text, left >= frame.left && right <= frame.right]).toEqual([text, true]);
+        if (bottom < frame.top || top > frame.bottom || text === 'this week') continue;
+        const beside = right <= frame.left || left >= frame.right;
+        expect([text, beside || (left >= frame.left && right <= frame.right)]).toEqual([text, true]);
       }
     }
   });
@@ -212,14 +272,9 @@ describe('renderScore', () => {
         .filter((element) => element.tagName === 'text' && textOf(element) === wanted)
         .map((element) => attribute(element, 'fontSize'));
     const lengthen = (name: string) =>
-      renderScore({
-        ...month,
-        groups: month.groups.map((group, at) =>
-          at === 1
-            ? { ...group, nights: group.nights.map((night, place) => (place === 1 ? { ...night, name } : night)) }
-            : group,
-        ),
-      });
+      renderFirst(
+        changeNights(month, (night, place, group) => (group === 1 && place === 1 ? { ...night, name } : night)),
+      );
     for (const name of ['the night of many herons '.repeat(6).trim(), 'm'.repeat(150)]) {
       const long = lengthen(name);
       const size = Number(sizeOf(long, 'Dark 1')[0]);
@@ -234,31 +289,63 @@ describe('renderScore', () => {
     }
   });
 
-  it('frames a marked night and writes its word', () => {
-    const groups = month.groups.map((group, index) => ({
-      ...group,
-      nights: group.nights.map((night, place) => (index === 4 && place === 0 ? { ...night, mark: 'tonight' } : night)),
-    }));
-    const marked = renderScore({ ...month, groups });
-    expect(findByClass(marked, 'score-mark')).toHaveLength(1);
-    expect(listTextBoxes(marked).map((box) => box.text)).toContain('tonight');
-    expectNoClash(marked);
+  it('draws the figures of each sheet from its own side, and all else once', () => {
+    const drawn: Gesture = {
+      right: { shape: 'open', at: 'side', palm: 'front', fingers: 'up' },
+      move: 'hold',
+      cue: 'Wave.',
+      seated: 'Wave.',
+    };
+    const sheets = renderScore(changeNights(month, (night) => ({ ...night, gesture: drawn })));
+    expect(sheets).toHaveLength(2);
+    const [facing, own] = sheets.map((sheet) => toHtml(...findByClass(sheet, 'score-figures')));
+    expect(facing).not.toBe(own);
+    expect(facing?.match(/<g transform="translate\([\d.]+ [\d.]+\) scale/g)).toHaveLength(30);
+    const second = toHtml(...sheets.slice(1));
+    expect(second).toContain('<use href="#score-shared">');
+    expect(second).toContain('As you see yourself.');
+    expect(second).toContain('<title>The same from your side</title>');
+    expect(second).not.toContain('Dark Water');
   });
 
-  it('shows short cues where there is room, and leaves out what is too long for a wall page', () => {
-    const withCue = (cue: string) =>
-      toHtml(
-        renderScore({
-          ...month,
-          groups: month.groups.map((group) => ({ ...group, nights: group.nights.map((night) => ({ ...night, cue })) })),
-        }),
-      );
-    expect(withCue('cover').match(/>cover</g)).toHaveLength(30);
-    expect(withCue(`cover ${'slowly '.repeat(12)}`)).not.toContain('slowly');
+  it('has a rest for a night without a gesture, and larger Moons where none has one', () => {
+    const some = renderFirst(
+      changeNights(month, ({ gesture: own, ...night }, place) =>
+        place === 0 || own === undefined ? night : { ...night, gesture: own },
+      ),
+    );
+    expect(findByClass(some, 'score-rest')).toHaveLength(8);
+    expectNoClash(some);
+    const bare = renderFirst(changeNights(month, ({ gesture: _own, ...night }) => night));
+    expect(findByClass(bare, 'score-rest')).toHaveLength(0);
+    expect(figureBoxes(bare)).toEqual([]);
+    const radius = (sheet: Element) => Number(attribute(findByClass(sheet, 'moon-rim')[0] ?? sheet, 'r'));
+    expect(radius(bare)).toBeGreaterThan(radius(score));
+    expectNoClash(bare);
+  });
+
+  it('can be read from three metres: names of 18 points, figures of 30 millimetres, in a month of usual names', () => {
+    const words = ['Hidden', 'Silver', 'Heron', 'Dry', 'Lopsided', 'Filling', 'Late'];
+    const usual = (count: number) =>
+      Array.from({ length: count }, (_, index) => `${words[(index + count) % words.length]} Moon`);
+    const sizes = [2, 5, 4, 4, 3, 4, 5, 2];
+    const real = renderFirst(
+      buildContent(Object.fromEntries(sizes.map((size, index) => [`Group ${index}`, usual(size)]))),
+    );
+    const names = listElements(real).filter(
+      ({ tagName, properties }) => tagName === 'text' && properties['lang'] === 'cy',
+    );
+    const points = names
+      .filter((element) => textOf(element) === 'Dry Moon')
+      .map((element) => (Number(attribute(element, 'fontSize')) * 72) / 25.4);
+    expect(points.length).toBeGreaterThan(2);
+    expect(Math.min(...points)).toBeGreaterThan(18);
+    const [figure] = figureBoxes(real);
+    expect((figure?.bottom ?? 0) - (figure?.top ?? 0)).toBeGreaterThan(30);
   });
 
   it('keeps words apart in the text of a name on two lines', () => {
-    const long = renderScore(buildContent({ One: Array.from({ length: 29 }, () => 'Night of the seventeen herons') }));
+    const long = renderFirst(buildContent({ One: Array.from({ length: 29 }, () => 'Night of the seventeen herons') }));
     const lines = listElements(long).filter(
       (element) => element.tagName === 'text' && textOf(element).includes('herons'),
     );
@@ -275,26 +362,20 @@ describe('renderScore', () => {
       fc.property(groups, (given) => {
         const entries = given.map(({ name, nights }, index) => [`${name} ${index}`, nights] as const);
         const content = buildContent(Object.fromEntries(entries));
-        expectNoClash(renderScore(content));
-        const withCues = content.groups.map((group) => ({
-          ...group,
-          nights: group.nights.map((night) => ({
-            ...night,
-            cue: `Show ${night.name} with both hands`,
-            mark: 'tonight',
-          })),
-        }));
-        expectNoClash(renderScore({ ...content, groups: withCues }));
+        expectNoClash(renderFirst(content));
+        expectNoClash(
+          renderFirst(changeNights(content, ({ gesture: _own, ...night }) => ({ ...night, inWeek: true }))),
+        );
       }),
       { numRuns: 25 },
     );
   });
 
   it('has room for one night and for forty, and refuses none', () => {
-    expectNoClash(renderScore(buildContent({ One: ['Only'] })));
-    expectNoClash(renderScore(buildContent({ A: names(12), B: names(12, 'B'), C: names(12, 'C'), D: names(4, 'D') })));
+    expectNoClash(renderFirst(buildContent({ One: ['Only'] })));
+    expectNoClash(renderFirst(buildContent({ A: names(12), B: names(12, 'B'), C: names(12, 'C'), D: names(4, 'D') })));
     expectNoClash(
-      renderScore(buildContent(Object.fromEntries(names(30, 'Group').map((group) => [group, ['Solitary night']])))),
+      renderFirst(buildContent(Object.fromEntries(names(30, 'Group').map((group) => [group, ['Solitary night']])))),
     );
     expect(() => renderScore(buildContent({}))).toThrow(RangeError);
   });

@@ -14,7 +14,9 @@ export interface FakeWeekOptions {
   readonly plan?: Partial<WeekPlan>;
   readonly school?: Partial<School>;
   readonly calendar?: Partial<Calendar>;
+  readonly gestures?: Partial<GestureSet>;
   readonly lessons?: readonly FakeLessonOptions[];
+  readonly media?: Partial<ResolvedWeek['media']>;
 }
 
 /** What a test may set of one lesson. */
@@ -52,6 +54,7 @@ const DEFAULT_CALENDAR: Calendar = {
   yearBegins: { phase: 'new-moon', onOrAfter: { kind: 'solstice', month: 'june' } },
   observations: [],
   announcedMonths: [],
+  spokenNames: new Map(),
 };
 
 const DEFAULT_SCHOOL: School = {
@@ -73,7 +76,11 @@ const DEFAULT_GESTURES: GestureSet = {
   id: 'fake',
   title: 'Fake gestures',
   gestures: { wave: { move: 'hold', cue: 'Lift one hand.', seated: 'The same, seated.' } },
+  recordings: {},
 };
+
+const NOTHING = { tracks: [], sounds: [], pictures: [] };
+const NO_MEDIA: ResolvedWeek['media'] = { teacher: NOTHING, learners: NOTHING };
 
 /** A week of lessons with a fake sky. Refuses a week that does not begin on a Monday, and days that are not in order. */
 export function buildFakeWeek(options: FakeWeekOptions = {}): ResolvedWeek {
@@ -96,7 +103,16 @@ export function buildFakeWeek(options: FakeWeekOptions = {}): ResolvedWeek {
   if (places.some((place, index) => place < (places[index - 1] ?? 0))) throw new Error('Days are not in order.');
   const labels = createLabels(school.language);
   const lessons = written.map((lesson, index) => buildLesson(lesson, index, plan, almanac));
-  return { plan, school, calendar, gestures: DEFAULT_GESTURES, almanac, labels, lessons };
+  return {
+    plan,
+    school,
+    calendar,
+    gestures: { ...DEFAULT_GESTURES, ...options.gestures },
+    almanac,
+    labels,
+    lessons,
+    media: { ...NO_MEDIA, ...options.media },
+  };
 }
 
 /** A quiz with the same questions for every group; the key holds {@link SECRET}. */
@@ -160,7 +176,8 @@ function buildLesson(options: FakeLessonOptions, index: number, plan: WeekPlan, 
     steps: [{ number: 1, title: 'Welcome', minutes: 45, beginsAt: '09:00' }],
     body: [h('section', { id: 'step-1' }, [h('h2', 'Welcome'), h('p', 'Stand in a circle.')])],
     tells: [],
-    handouts: [{ title: 'Sky slip', page: `${slug}-1-sky-slip.html`, body: [h('p', 'Draw the Moon.')] }],
+    handouts: [{ title: 'Sky slip', page: `${slug}-1-sky-slip.html`, body: [h('p', 'Draw the Moon.')], hasRun: false }],
+    hasRun: false,
     quizzes: [buildFakeQuiz(1)],
     pictures: [],
     ...rest,

@@ -24,6 +24,14 @@ describe('renderNightsIcs', () => {
     );
   });
 
+  it('mentions an eclipse of the Moon in its night, with the cautions, and leaves one of the Sun to the pages', () => {
+    const describe = (date: string) => read(renderFile(date, date))[0]?.description ?? '';
+    expect(describe('2026-03-03')).toMatch(
+      /\) Eclipse of the Moon, in the night from Tuesday 3 March to Wednesday 4 March: .* An eclipse of the Moon does not harm the eyes\. Outside at night, .*$/,
+    );
+    for (const date of ['2026-03-02', '2026-03-04', '2028-07-22']) expect(describe(date)).not.toContain('clipse');
+  });
+
   it('covers a whole year, over its end', () => {
     const events = read(renderFile('2026-07-01', '2027-07-01'));
     expect(events).toHaveLength(366);

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import type { CrescentReport } from '../../src/calendar/explanation.ts';
+import type { CloseCall, CrescentReport } from '../../src/calendar/explanation.ts';
 import { createLabels } from '../../src/content/labels.ts';
 import { parseLabelFile } from '../../src/content/parse-label-file.ts';
 import { sayExplanation } from '../../src/pack/say-explanation.ts';
@@ -17,10 +17,13 @@ function say(changes: ExplanationChanges = {}, date = '2026-07-29', labels = cre
   return { night: plain(said.night), steps: plain(said.steps), closeness: plain(said.closeness), said };
 }
 
+type Tested = Extract<CrescentReport, { untested: null }>;
+
 /** An evening's crescent; the numbers are made up. */
-function crescent(changes: Partial<CrescentReport>): CrescentReport {
+function crescent(changes: Partial<Tested>): CrescentReport {
   return {
     date: '2026-07-15',
+    untested: null,
     sunsetMs: Date.UTC(2026, 6, 15, 5, 13),
     moonsetMs: Date.UTC(2026, 6, 15, 6, 0),
     bestMs: Date.UTC(2026, 6, 15, 5, 34),
@@ -32,6 +35,19 @@ function crescent(changes: Partial<CrescentReport>): CrescentReport {
     seen: true,
     ...changes,
   };
+}
+
+/** An evening without a crescent to test. */
+function noCrescent(date: string, untested: NonNullable<CrescentReport['untested']>): CrescentReport {
+  const unknown = {
+    moonsetMs: null,
+    bestMs: null,
+    arcvDegrees: null,
+    arclDegrees: null,
+    widthArcminutes: null,
+    q: null,
+  };
+  return { date, untested, sunsetMs: null, ...unknown, class: 'none', seen: false };
 }
 
 describe('sayExplanation', () => {
@@ -46,7 +62,7 @@ describe('sayExplanation', () => {
       'The phase it is counted from, new Moon: Tuesday 14 July, 9:25 pm (9:25 am UTC). That is in the night of Tuesday 14 July, 4 hours after it began (5:25 pm).',
       'So the first night of Mois du gel is that of Tuesday 14 July.',
       'The year is measured from the June solstice: Sunday 21 June, 8:24 pm (8:24 am UTC).',
-      'Its first month is the first in which this phase falls in that night or later: new Moon, Tuesday 14 July, 9:25 pm (9:25 am UTC).',
+      'Its first month is the first in which this phase falls in the night of Sunday 21 June or later: new Moon, Tuesday 14 July, 9:25 pm (9:25 am UTC).',
       'Mois du gel is month 1 of the year 2026.',
       'Names run in order from the first night on, so night 16 is Eau claire 6.',
       'Within the night of Wednesday 29 July: full Moon, Wednesday 29 July, 9:25 pm (9:25 am UTC).',
@@ -83,17 +99,26 @@ describe('sayExplanation', () => {
   it('tells every evening on which a crescent was looked for', () => {
     const opening = { at: 'first-crescent', offset: 1, visibility: 'B' } as const;
     const crescents = [
-      crescent({ date: '2026-07-14', q: null, bestMs: null, class: 'none', seen: false }),
+      noCrescent('2026-07-14', 'moon-down'),
       crescent({ date: '2026-07-15', q: -0.2, class: 'D', seen: false }),
       crescent({ date: '2026-07-16', bestMs: Date.UTC(2026, 6, 16, 5, 40) }),
     ];
     const { steps } = say({ month: { opening, crescents, visibility: 'B' } });
     expect(steps[0]).toMatch(/young crescent can be seen here\. Its first night is 1 night later\.$/);
     expect(steps.slice(2, 5)).toEqual([
-      'Evening of Tuesday 14 July: the Moon does not stay up after sunset, so no crescent can be seen.',
+      'Evening of Tuesday 14 July: the Moon is not above the horizon at sunset, so no crescent can be seen.',
       'Evening of Wednesday 15 July: by the geometry of Sun and Moon the young crescent is of class D at 5:34 pm (q = -0.200). Class B is needed here, so it does not count as seen.',
       'Evening of Thursday 16 July: by the geometry of Sun and Moon the young crescent is of class B at 5:40 pm (q = 0.020). Class B is enough here, so it counts as seen.',
     ]);
+  });
+
+  it.each([
+    ['no-sunset', 'the Sun does not set here that day, so there is no sunset from which to judge a crescent'],
+    ['no-sunrise', 'the Sun does not rise here that day, so there is no sunset from which to judge a crescent'],
+    ['no-moonset', 'the Moon is up at sunset and does not set within a day, so there is no moonset'],
+  ] as const)('says why a crescent could not be judged: %s', (untested, words) => {
+    const { steps } = say({ month: { crescents: [noCrescent('2026-07-14', untested)], visibility: 'B' } });
+    expect(steps[2]).toContain(`Evening of Tuesday 14 July: ${words}`);
   });
 
   it('says what was seen, by whom, and what the rule alone would give', () => {
@@ -168,11 +193,19 @@ describe('sayExplanation', () => {
     expect(say({}, '2026-07-14').steps.filter((step) => step.startsWith('Within'))).toEqual([]);
   });
 
-  it('says what stands in where the Sun does not set', () => {
-    expect(say({ beginsWith: 'midnight' }).night.slice(1)).toEqual([
+  it.each([
+    ['sunset', 'up', 'The Sun does not set here that day, so midnight stands in for sunset.'],
+    ['sunset', 'down', 'The Sun does not rise here that day, so midnight stands in for sunset.'],
+    ['sunrise', 'up', 'The Sun does not set here that day, so midnight stands in for sunrise.'],
+    ['sunrise', 'down', 'The Sun does not rise here that day, so midnight stands in for sunrise.'],
+  ] as const)('says what stands in for %s where the Sun stays %s', (dayBegins, sunStays, words) => {
+    expect(say({ beginsWith: 'midnight', dayBegins, sunStays }).night.slice(1)).toEqual([
       'It begins at midnight, 5:25 pm, and ends at 5:25 pm on Thursday 30 July.',
-      'The Sun does not set here that day, so midnight stands in for sunset.',
+      words,
     ]);
+  });
+
+  it('does not say so of a night that begins at midnight by the rule', () => {
     expect(say({ beginsWith: 'midnight', dayBegins: 'midnight' }).night).toHaveLength(2);
   });
 
@@ -199,60 +232,139 @@ describe('sayExplanation', () => {
     );
   });
 
+  /** The numbers are made up. */
+  const year = {
+    year: 2026,
+    markerDate: '2026-07-07',
+    phase: 'last-quarter',
+    atMs: Date.UTC(2026, 6, 7, 19, 29),
+  } as const;
+  const sure = { isUnsure: false, otherwise: null } as const;
+  const opening = {
+    what: 'opening-phase',
+    opens: 'this-month',
+    firstDate: '2026-07-14',
+    phase: 'new-moon',
+    atMs: Date.UTC(2026, 6, 14, 9, 43),
+    marginMinutes: 40.7,
+    ...sure,
+  } as const;
+  const close = {
+    what: 'crescent',
+    opens: 'this-month',
+    firstDate: '2026-07-16',
+    date: '2026-07-15',
+    atMs: Date.UTC(2026, 6, 15, 5, 34),
+    q: 0.0199,
+    marginQ: -0.0339,
+    otherwise: null,
+  } as const;
+  const anchor = {
+    what: 'anchor',
+    night: 'Eau claire 6',
+    phase: 'full-moon',
+    atMs: Date.UTC(2026, 6, 29, 14, 36),
+    marginMinutes: 1.2,
+    ...sure,
+  } as const;
+  const rising = { what: 'rising', star: 'Alcyone', marginDegrees: 0.34, ...year, otherwise: null } as const;
+  const yearPhase = { what: 'year-phase', marginMinutes: 12, ...year, ...sure } as const;
+  const yearMarker = { ...yearPhase, what: 'year-marker' } as const;
+  const closenessOf = (closeCalls: readonly CloseCall[], date = '2026-07-29', labels = createLabels('en')) =>
+    say({ closeCall: true, closeCalls }, date, labels).closeness.map((sentence) => sentence.replaceAll('\u00A0', ' '));
+
   it('flags close calls, says why, and sends nobody out before the Sun is down', () => {
-    const { closeness, said } = say({
-      closeCall: true,
-      closeCalls: [
-        { what: 'opening-phase', marginMinutes: 40.7 },
-        { what: 'crescent', date: '2026-07-15', q: 0.0199, marginQ: -0.0339 },
-        { what: 'year-marker', marginNights: 1 },
-        { what: 'rising', marginDegrees: 0.34 },
-        { what: 'anchor', phase: 'full-moon', marginMinutes: 1.2 },
-      ],
-    });
-    expect(said.closeCall).toBe(true);
-    expect(closeness).toEqual([
-      'Close call: the phase that the month is counted from is 40 minutes from the boundary of its night.',
-      'Close call: the crescent on the evening of Wednesday 15 July (q = 0.020) is only 0.034 from the limit.',
-      'Close call: the phase that opens the year falls within a night of what the year is measured from.',
-      'Close call: the star stands only 0.3° from the height that counts.',
-      'Close call: a name belongs to this phase, full Moon, which is 1 minute from the boundary of its night.',
+    expect(say({ closeCall: true, closeCalls: [opening] }).said.closeCall).toBe(true);
+    expect(closenessOf([opening, close, anchor, rising])).toEqual([
+      'Close call: the phase that this month is counted from is 40 minutes from the boundary of its night.',
+      'Close call: the beginning of this month hangs on the crescent of the evening of Wednesday 15 July (q = 0.020), which is only 0.034 from the limit.',
+      'Close call: Eau claire 6 belongs to a phase that is 1 minute from the boundary of its night: full Moon, Thursday 30 July, 2:36 am (2:36 pm on Wednesday 29 July UTC).',
+      'Close call: the year 2026 is measured from the night of Tuesday 7 July, and this phase falls within a night of it: last quarter, Wednesday 8 July, 7:29 am (7:29 pm on Tuesday 7 July UTC). The star that decides, Alcyone, stands only 0.3° from the height that counts.',
       'Check it by eye in the nights that follow and ask the keeper: what is seen comes before what is computed.',
       'Look for a young crescent only when the Sun is fully down.',
       'Look for the star before dawn only, and stop before the Sun is due.',
     ]);
   });
 
+  it('says when it is the next month that might begin on another night', () => {
+    const next = { opens: 'next-month', firstDate: '2026-08-13' } as const;
+    expect(closenessOf([{ ...opening, ...next, atMs: Date.UTC(2026, 7, 12, 17, 37) }])[0]).toBe(
+      'Close call: by the rule the next month begins with the night of Thursday 13 August, but the phase it is counted from is 40 minutes from the boundary of its night: new Moon, Thursday 13 August, 5:37 am (5:37 pm on Wednesday 12 August UTC).',
+    );
+    expect(closenessOf([{ ...close, ...next, date: '2026-08-12' }])[0]).toBe(
+      'Close call: by the rule the next month begins with the night of Thursday 13 August, but the crescent of the evening of Wednesday 12 August (q = 0.020) is only 0.034 from the limit.',
+    );
+  });
+
+  it('says what the night would be otherwise, or the month where a year is in doubt', () => {
+    const month = { name: 'Mois du gel', number: 12, year: 2025, length: 30 };
+    const otherwise = { night: 'Eau claire 5', nightOfMonth: 15, month };
+    for (const call of [opening, close, anchor]) {
+      expect(closenessOf([{ ...call, otherwise }])[1]).toBe(
+        'Otherwise this night would be Eau claire 5: night 15 of 30 in Mois du gel.',
+      );
+    }
+    for (const call of [rising, yearPhase, yearMarker]) {
+      expect(closenessOf([{ ...call, otherwise }])[1]).toBe(
+        'Otherwise this month would be Mois du gel, month 12 of the year 2025.',
+      );
+    }
+  });
+
+  it('says what about a year was close', () => {
+    expect(closenessOf([yearPhase, yearMarker]).slice(0, 2)).toEqual([
+      'Close call: the year 2026 is measured from the night of Tuesday 7 July, whose beginning is 12 minutes from this phase: last quarter, Wednesday 8 July, 7:29 am (7:29 pm on Tuesday 7 July UTC).',
+      'Close call: what the year 2026 is measured from is 12 minutes from the boundary of its night, Tuesday 7 July, and this phase falls within a night of it: last quarter, Wednesday 8 July, 7:29 am (7:29 pm on Tuesday 7 July UTC).',
+    ]);
+  });
+
+  it('sends nobody out for a year that began months ago, but to the keeper', () => {
+    const ask =
+      'The beginning of that year cannot be checked by eye in these nights: ask the keeper, whose word comes before what is computed.';
+    expect(closenessOf([rising], '2026-11-20').slice(1)).toEqual([ask]);
+    const [, check, ...others] = closenessOf([rising], '2026-07-29');
+    expect(check).toMatch(/^Check it by eye/);
+    expect(others).toEqual(['Look for the star before dawn only, and stop before the Sun is due.']);
+    const both = closenessOf([{ ...anchor, phase: 'new-moon' }, rising], '2026-11-20').slice(2);
+    expect(both).toEqual([check, ask, 'Look for a young crescent only when the Sun is fully down.']);
+  });
+
+  it('says where the boundary itself is in doubt', () => {
+    expect(closenessOf([{ ...opening, isUnsure: true }])[1]).toBe(
+      'On that day the Sun only just rises or sets here, or only just does not, so the boundary itself is in doubt.',
+    );
+  });
+
   it('adds the caution to every call that sends somebody to look near the Sun', () => {
     const caution = 'Look for a young crescent only when the Sun is fully down.';
-    const last = (changes: ExplanationChanges) => say({ closeCall: true, ...changes }).closeness.at(-1);
-    const anchor = { what: 'anchor', marginMinutes: 2 } as const;
-    expect(last({ closeCalls: [{ ...anchor, phase: 'new-moon' }] })).toBe(caution);
-    expect(last({ closeCalls: [{ ...anchor, phase: 'full-moon' }] })).not.toBe(caution);
-    const closeCalls = [{ what: 'year-marker', marginNights: 0 }] as const;
-    expect(last({ closeCalls, year: { phase: 'new-moon' } })).toBe(caution);
-    expect(last({ closeCalls, year: { phase: 'full-moon' } })).not.toBe(caution);
+    const last = (call: CloseCall) => closenessOf([call]).at(-1);
+    for (const call of [anchor, yearPhase, yearMarker, opening]) {
+      expect(last({ ...call, phase: 'new-moon' })).toBe(caution);
+      expect(last({ ...call, phase: 'full-moon' })).not.toBe(caution);
+    }
+    expect(last(close)).toBe(caution);
   });
 
   it('says a margin under a minute without a second limit before it', () => {
-    const closeCalls = [{ what: 'opening-phase', marginMinutes: 0.4 }] as const;
-    expect(say({ closeCall: true, closeCalls }).closeness[0]).toContain('is less than a minute from the boundary');
-  });
-
-  it('sends nobody to look for a crescent in a month that begins with the full Moon', () => {
-    const opening = { at: 'full-moon', offset: 0 } as const;
-    const closeCalls = [{ what: 'opening-phase', marginMinutes: 2 }] as const;
-    expect(say({ month: { opening }, closeCall: true, closeCalls }).closeness).toHaveLength(2);
+    expect(closenessOf([{ ...opening, marginMinutes: 0.4 }])[0]).toContain('is less than a minute from the boundary');
   });
 
   it('speaks French', () => {
     const file = parseLabelFile({ path: 'fr.yaml', text: readFileSync('content/labels/fr.yaml', 'utf8') }).value;
     if (file === undefined) throw new Error('No French labels.');
-    const { night, steps } = say({}, '2026-07-29', createLabels('fr', file));
+    const french = createLabels('fr', file);
+    const { night, steps } = say({}, '2026-07-29', french);
     const spaced = [...night, ...steps].map((sentence) => sentence.replaceAll('\u00A0', ' '));
     expect(spaced[0]).toBe('La nuit du mercredi 29 juillet 2026 est Eau claire 6 : nuit 16 sur 29, Mois du gel.');
     expect(spaced[3]).toBe(
       'La phase d’où l’on compte, nouvelle Lune : mardi 14 juillet, 21 h 25 (9 h 25 UTC). Elle tombe dans la nuit du mardi 14 juillet, 4 heures après son début (17 h 25).',
     );
+    const next = { ...opening, opens: 'next-month', firstDate: '2026-08-13' } as const;
+    const month = { name: 'Mois du gel', number: 1, year: 2026, length: 30 };
+    const otherwise = { night: 'Eau claire 6', nightOfMonth: 16, month };
+    expect(closenessOf([{ ...next, otherwise }], '2026-07-29', french).slice(0, 2)).toEqual([
+      'De justesse : selon la règle, le mois suivant commence par la nuit du jeudi 13 août, mais la phase d’où on le compte est à 40 minutes du bord de sa nuit : nouvelle Lune, mardi 14 juillet, 21 h 43 (9 h 43 UTC).',
+      'Sinon, cette nuit serait Eau claire 6 : nuit 16 sur 30, Mois du gel.',
+    ]);
   });
 });

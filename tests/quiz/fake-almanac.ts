@@ -45,6 +45,7 @@ function fakeCalendar(names: readonly string[], dayBegins: DayBegins): Calendar 
     keeper: 'the tests',
     sharing: 'open',
     sentence: 'Tonight is {night}, in {month}.',
+    spokenNames: new Map(),
     dayBegins,
     monthBegins: { at: 'conjunction', offset: 0 },
     groups: [{ name: 'All', nights: names.map((name) => ({ name })) }],

@@ -3,12 +3,15 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { parse as parseYaml, stringify as stringifyYaml } from 'yaml';
 import { parseCalendar } from '../../src/content/parse-calendar.ts';
+import { parseGestureSet } from '../../src/content/parse-gesture-set.ts';
 import { parseSchool } from '../../src/content/parse-school.ts';
 import { calendarSchema } from '../../src/content/schemas/calendar.ts';
+import { gesturesSchema } from '../../src/content/schemas/gestures.ts';
 import { schoolSchema } from '../../src/content/schemas/school.ts';
 import type { DirectiveSyntax } from '../../src/directives/definition.ts';
 import { DIRECTIVES } from '../../src/lesson/directive-registry.ts';
 import { resolveWeek } from '../../src/lesson/resolve-week.ts';
+import { makeAssets, makeMp3, makeSvg } from '../content/media/sample-files.ts';
 import { makeWeek, openContent, printDiagnostic, writeLesson } from '../directives/build-week.ts';
 import { listSchemaKeys } from './list-schema-keys.ts';
 import { writeReference } from './write-reference.ts';
@@ -66,6 +69,7 @@ function findPart(heading: string): string {
 
 const CALENDAR_PART = findPart('The calendar file');
 const SCHOOL_PART = findPart('The school file');
+const GESTURES_PART = findPart('The gestures file');
 
 /** The rows of tables under headings that name the key they belong to; the part's beginning is for the file's own keys. */
 function listExplained(part: string, parent: string | undefined): string[] {
@@ -79,6 +83,7 @@ describe('the keys of a file', () => {
   it.each([
     ['calendar', calendarSchema, CALENDAR_PART],
     ['school', schoolSchema, SCHOOL_PART],
+    ['gestures', gesturesSchema, GESTURES_PART],
   ] as const)('are all explained: %s', (_, schema, part) => {
     const paths = listSchemaKeys(schema);
     expect(paths.length).toBeGreaterThan(15);
@@ -107,8 +112,21 @@ describe('the keys of a file', () => {
   });
 });
 
+describe('the examples of gestures', () => {
+  const texts = [...GESTURES_PART.matchAll(/^```yaml\n(.*?)^```$/gms)].map(([, text = '']) => text);
+  const assets = makeAssets({ images: { 'swan.svg': makeSvg() }, sounds: { 'whole-month.mp3': makeMp3() } });
+
+  it.each(texts)('are right: %#', (text) => {
+    expect(parseGestureSet({ path: 'gestures/demo.yaml', text }, assets).diagnostics).toEqual([]);
+  });
+
+  it('are in lines and in keys, with `then`, a picture and a recording', () => {
+    expect(texts.length).toBe(4);
+  });
+});
+
 describe('the examples of the introduction', () => {
-  const introduction = HAND_WRITTEN.replace(CALENDAR_PART, '').replace(SCHOOL_PART, '');
+  const introduction = HAND_WRITTEN.replace(CALENDAR_PART, '').replace(SCHOOL_PART, '').replace(GESTURES_PART, '');
   const blocks = [...introduction.matchAll(/^```(\w+)\n(.*?)^```$/gms)].map(([, kind, text = '']) => ({ kind, text }));
   const lessons = blocks.flatMap(({ kind, text }) => (kind === 'markdown' ? text : []));
 

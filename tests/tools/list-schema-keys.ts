@@ -12,6 +12,8 @@ export function listSchemaKeys(schema: z.core.$ZodType): string[][] {
       ]);
     case 'array':
       return listSchemaKeys(def.element);
+    case 'record':
+      return listSchemaKeys(def.valueType);
     case 'optional':
       return listSchemaKeys(def.innerType);
     default:

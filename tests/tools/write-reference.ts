@@ -14,7 +14,9 @@ const RULES: Readonly<Record<RuleId, string>> = {
   'repeated-name': 'Two things have the same name.',
   'unknown-reference': 'A name stands for nothing: no such school, calendar, gesture or question.',
   observation: 'What was seen or announced cannot be, or contradicts something else that was.',
-  'missing-file': 'A picture, or the lesson of a day, is not there.',
+  'missing-file': 'A picture, a recording, or the lesson of a day, is not there.',
+  'media-file': 'A picture or a recording cannot be used as it is: another kind of file, too large, or not whole.',
+  'gestures-alike': 'Two gestures look the same when they are drawn.',
   'front-matter': 'A lesson does not begin with its lines between dashes.',
   nesting: 'Quotations, lists, blocks or emphasis stand in one another too deep.',
   'directive-syntax': 'A directive is not written as it must be.',
@@ -28,7 +30,8 @@ const RULES: Readonly<Record<RuleId, string>> = {
   'label-missing': 'The fixed words of a pack are not there in the language of the school; they will be in English.',
   'html-left-out': 'HTML is not taken over; write it in Markdown.',
   'link-broken': 'A link leads nowhere, or out of the learners’ pages; or a picture is on the web.',
-  'step-minutes': 'The minutes of the steps do not add up to those of the lesson.',
+  'step-minutes':
+    'The minutes of the steps do not add up to those of the lesson, or runs on the beat take longer than their step.',
   'quiz-question': 'A question cannot be asked or marked as it is.',
   'date-range': 'A date does not exist, is no Monday, or lies outside of what is computed.',
   'output-changed':

@@ -1,5 +1,6 @@
 // Builds a player into each run of gestures. Where a run is in its time is always read from the sound itself; only
-// where there is no sound to be had is it read from the clock.
+// where there is no sound to be had is it read from the clock. All of it is one script: a page that is opened from a
+// folder cannot load modules.
 {
   const REST = 0;
   const COUNT = 1;
@@ -81,6 +82,8 @@
       };
       find('player-group').replaceChildren(...groupName(part));
       find('player-name').replaceChildren(...names[kind]);
+      // The way that comes first on the card, standing or seated.
+      find('player-how').replaceChildren(...copy(card.querySelector('.gesture-cue, .gesture-seated')));
       find('place-now').replaceChildren(...(kind === CARD ? copy(card.querySelector('.gesture-place')) : []));
       find('player-beat').hidden = kind !== CARD || of === 1;
       find('beat-now').textContent = beat;
@@ -104,14 +107,14 @@
     };
 
     return {
-      show(index) {
+      show(index, isMarked) {
         const now = beats[index];
         showDisc(now);
         showWords(
           now,
           beats.slice(index + 1).find(({ kind, beat }) => kind === CARD && beat === 1),
         );
-        markPlace(now);
+        if (isMarked) markPlace(now);
       },
       showEnd() {
         markPlace();
@@ -120,6 +123,7 @@
         const sentence = copy(run.querySelector('.run-sentence q'));
         const words = sentence.length > 0 ? sentence : copy(template.querySelector('.word-end'));
         find('player-name').replaceChildren(...words);
+        find('player-how').replaceChildren();
         find('place-now').replaceChildren();
         find('player-beat').hidden = true;
         find('player-next').classList.add('is-empty');
@@ -233,7 +237,7 @@
       const index = findIndex(ms);
       if (index === shown || ms < 0) return;
       shown = index;
-      stage.show(index);
+      stage.show(index, true);
       stage.pulse(beats[index], speed);
       stage.say(beats[index], false);
     };
@@ -265,7 +269,7 @@
       clockFrom = movedAt = performance.now();
       if (playing && !silent) audio.currentTime = (ms + score.zero) / 1000;
       shown = findIndex(ms);
-      stage.show(shown);
+      stage.show(shown, true);
       showTime(ms);
     };
 
@@ -304,6 +308,7 @@
         const cue = seated.parentElement.querySelector('.gesture-cue');
         (first ? seated : cue).parentElement.insertBefore(first ? seated : cue, first ? cue : seated);
       }
+      stage.show(Math.max(0, shown), shown >= 0);
     };
 
     const onClick = {
@@ -342,10 +347,8 @@
     bar.setAttribute('aria-labelledby', run.getAttribute('aria-labelledby'));
     audio.after(bar);
     setSpeed(SPEEDS.indexOf(1));
-    stage.show(0);
+    stage.show(0, false);
     showTime(0);
-    for (const marked of run.querySelectorAll('.is-now')) marked.classList.remove('is-now');
-    run.querySelector('[aria-current]')?.removeAttribute('aria-current');
   };
 
   /** A link to somebody's saying of a name becomes a button; where the sound cannot be played it is a link again. */

@@ -53,6 +53,7 @@ function renderStage(labels: Labels): Element {
     h('div', { className: ['player-words'] }, [
       h('p', { className: ['player-group'] }),
       h('p', { className: ['player-name'] }),
+      h('p', { className: ['player-how'] }),
       h('p', { className: ['player-place'] }, [
         ...place('place-now'),
         h('span', { className: ['player-beat'], hidden: true }, [{ type: 'text', value: ' · ' }, ...beat]),

@@ -2,6 +2,7 @@ import type { Element } from 'hast';
 import { h } from 'hastscript';
 import type { NightRecord } from '../../calendar/almanac-types.ts';
 import { renderName } from '../../content/render-name.ts';
+import { sayMoon } from '../../directives/say-moon.ts';
 import type { PageContext } from './page-context.ts';
 import type { ScoreMonth } from './score-months.ts';
 
@@ -32,5 +33,6 @@ function renderNight({ week, view }: PageContext, record: NightRecord): Element 
     h('strong', [renderName(record.night.name, view.namesLanguage)]),
     ` · ${week.labels.date(record.date, 'short')}`,
     ...(cue === undefined ? [] : [h('span', { className: ['cue'] }, cue)]),
+    h('span', { className: ['visually-hidden'] }, ` ${sayMoon(week.almanac.moonHighest(record), week.labels)}`),
   ]);
 }

@@ -23,7 +23,13 @@ export function renderScoreSheets({ week, view }: PageContext, month: ScoreMonth
   const pictures = renderScore({
     title: month.name,
     subtitle: [{ name: calendar.title }, ` · ${dates} · ${school.name}`],
-    footer: [`${describePlace(week)} ${labels.text('keeper-first', { keeper: calendar.keeper })}`],
+    footer: [
+      [
+        describePlace(week),
+        labels.text('keeper-first', { keeper: calendar.keeper }),
+        ...listCredits(week, month).map((credit) => labels.text('pictures-by', { credit })),
+      ].join(' '),
+    ],
     legend: { strong: labels.text('score-strong'), beat: labels.text('score-beat') },
     groups: month.groups.map(({ name, nights }) => ({
       name,
@@ -75,6 +81,10 @@ function isInWeek(date: CivilDate, { taught }: ScoreMonth): boolean {
 
 function findGesture({ gestures }: ResolvedWeek, { night }: NightRecord) {
   return night.gesture === undefined ? undefined : gestures.gestures[night.gesture];
+}
+
+function listCredits(week: ResolvedWeek, month: ScoreMonth): string[] {
+  return [...new Set(listScorePictures(week, [month]).flatMap(({ credit }) => credit ?? []))];
 }
 
 function describePlace({ labels, school }: ResolvedWeek): string {

@@ -33,6 +33,23 @@ describe('renderDayPage', () => {
     expect(relations('wednesday.html')).toEqual(['prev monday.html']);
   });
 
+  it('announces the eclipses of its date, with the cautions, and those of other dates not', () => {
+    const readNotice = (begins: string, day: 'monday' | 'tuesday' | 'wednesday' | 'saturday') => {
+      const page = renderPages(buildFakeWeek({ plan: { begins }, lessons: [{ head: { day } }] })).get(`${day}.html`);
+      return page === undefined ? 'no page' : findAll(page, '.date-eclipses').map(readText).join();
+    };
+    // The night from Tuesday 3 to Wednesday 4 March 2026, and Saturday 22 July 2028.
+    const moon = readNotice('2026-03-02', 'tuesday');
+    expect(moon).toMatch(/^EclipseEclipse of the Moon, in the night from Tuesday 3 March to Wednesday 4 March: /);
+    expect(moon).toContain('The Moon is then in the north');
+    expect(moon).toMatch(/An eclipse of the Moon does not harm the eyes\. Outside at night, .* only with an adult/);
+    expect(readNotice('2026-03-02', 'monday')).toBe('');
+    expect(readNotice('2026-03-02', 'wednesday')).toBe('');
+    const sun = readNotice('2028-07-17', 'saturday');
+    expect(sun).toMatch(/^EclipseEclipse of the Sun, Saturday 22 July: /);
+    expect(sun).toMatch(/Never look at the Sun or near it\..*certified solar filters.*Sunglasses and smoked glass/);
+  });
+
   it('says how we know: the rule, the instant that began the month, and whose word comes first', () => {
     const foot = readFoot();
     expect(foot).toContain('A night begins at sunset and lasts until the next sunset.');
@@ -46,13 +63,26 @@ describe('renderDayPage', () => {
   it('marks a close call, in words and not by its looks alone', () => {
     const week = buildFakeWeek();
     const { almanac } = week;
-    const closeCalls = [{ what: 'opening-phase', marginMinutes: 40 }] as const;
+    const month = { name: 'Mois du gel', number: 1, year: 2026, length: 30 };
+    const call = {
+      what: 'opening-phase',
+      opens: 'this-month',
+      firstDate: '2026-07-14',
+      phase: 'new-moon',
+      atMs: 0,
+      marginMinutes: 40,
+      isUnsure: false,
+      otherwise: { night: 'Eau claire 4', nightOfMonth: 14, month },
+    } as const;
+    const closeCalls = [call];
     const explain = (date: string) => ({ ...almanac.explain(date), closeCall: true, closeCalls });
     const page = renderPages({ ...week, almanac: { ...almanac, explain } }).get('monday.html');
     if (page === undefined) throw new Error('No page for Monday.');
     const [marked, ...others] = findAll(page, '.close-call').map(readText);
     expect(others).toEqual([]);
-    expect(marked).toMatch(/^Close call: .* is 40 minutes from the boundary of its night\. Check it by eye/);
+    expect(marked).toMatch(
+      /^Close call: .* 40 minutes from the boundary of its night\. Otherwise this night would be Eau claire 4: .*\. Check it by eye/,
+    );
     expect(findAll(renderMonday(), '.close-call')).toEqual([]);
   });
 

@@ -5,7 +5,7 @@ import { buildFakeWeek } from '../fake-week.ts';
 import { buildFrame, findAll, readText } from '../render-pages.ts';
 
 describe('renderHandoutPage', () => {
-  const handout = { title: 'Sky slip', page: 'monday-1-sky-slip', body: [h('p', 'Draw the Moon.')] };
+  const handout = { title: 'Sky slip', page: 'monday-1-sky-slip', body: [h('p', 'Draw the Moon.')], hasRun: false };
   const page = renderHandoutPage(handout, buildFrame(buildFakeWeek()));
 
   it('has lines for a name and a date, then the title, then what the author wrote', () => {
