@@ -10,8 +10,8 @@ import { renderMidi } from '../../src/rhythm/render-midi.ts';
 import { renderWav } from '../../src/rhythm/render-wav.ts';
 import { selectRun } from '../../src/rhythm/select-run.ts';
 
-// A month of a school: `look` works out its nights and Moons only, `make` also draws every gesture from three sides and
-// the score on two sheets, and renders the drum track. The difference is what the second costs.
+// A month of a school: `look` works out its nights and Moons only, `make` also draws every gesture from both sides
+// (a mirrored one is the facing one, flipped by the page) and the score on two sheets, and renders the drum track. The difference is what the second costs.
 const [contentFolder = 'content', schoolId = '', date = '', mode = 'look'] = process.argv.slice(2);
 const opened = openLibrary(readContent(contentFolder)).openSchool(schoolId)?.value;
 if (opened === undefined) throw new Error(`There is no school ${schoolId}.`);
@@ -32,7 +32,7 @@ function drawFigures(): number {
     records.flatMap(({ night }) => {
       const gesture = gestureOf(night.gesture);
       if (gesture === undefined) return [];
-      return (['facing', 'own', 'mirror'] as const).map((view) => write(renderFigure(gesture, view)));
+      return (['facing', 'own'] as const).map((view) => write(renderFigure(gesture, view)));
     }),
   );
 }

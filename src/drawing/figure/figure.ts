@@ -1,5 +1,6 @@
 import type { Element, ElementContent } from 'hast';
 import type { Gesture } from '../../content/types.ts';
+import { shareElement } from '../shared-elements.ts';
 import { svgElement } from '../svg-element.ts';
 import { figureBox, type Posture } from './body.ts';
 import type { Standpoint } from './camera.ts';
@@ -45,7 +46,7 @@ export function renderFigureParts(gesture: Gesture, view: FigureView, options: F
 
 function drawOnce(gesture: Gesture, from: Standpoint, posture: Posture): readonly Element[] {
   const seen = seeGesture(gesture, from, posture);
-  const parts = drawn.get(seen) ?? renderGesture(seen, from, posture);
+  const parts = drawn.get(seen) ?? renderGesture(seen, from, posture).map(shareElement);
   drawn.set(seen, parts);
   return parts;
 }
