@@ -58,9 +58,9 @@ function refuseCrescent({ search, phaseDay }: MonthOpening): never {
   const last = search?.evenings.at(-1)?.date ?? renderCivilDate(phaseDay);
   const why = `${FAILURES[search?.failure ?? 'not-reached']} \`${last}\``;
   const advice =
-    'expected a crescent within five evenings, announce the first night of this month or record it as seen';
+    'expected a crescent within five evenings, announce the first night of the month that follows it or record it as seen';
   throw new NoNightError(
-    `The first crescent after the conjunction of \`${renderCivilDate(phaseDay)}\` cannot be told at this place: ${why}; ${advice}.`,
+    `The first crescent after the conjunction in the night of \`${renderCivilDate(phaseDay)}\` cannot be told at this place: ${why}; ${advice}.`,
   );
 }
 

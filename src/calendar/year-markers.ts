@@ -44,7 +44,7 @@ function createFinder(marker: YearMarker, line: NightLine): (year: number) => Ma
 /**
  * The night of a year's marker: that of its date, or the one that holds the equinox, the solstice, or the instant before
  * dawn at which the star is back (before sunrise, a night that began at sunset bears the date of the evening).
- * @throws RangeError from the call for a year whose star does not come back at this place.
+ * @throws NoNightError from the call for a year whose star does not come back at this place.
  */
 export function createYearMarkers(
   { yearBegins }: Pick<CalendarRules, 'yearBegins'>,

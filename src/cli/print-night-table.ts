@@ -46,7 +46,7 @@ function printMonth(
   const { name, number, year, length, intercalary } = first.month;
   const lines = [HEADINGS, ...nights.map((night) => listCells(almanac, night))];
   const widths = HEADINGS.map((_, column) => Math.max(...lines.map((cells) => measureWidth(cells[column] ?? ''))));
-  const place = `month ${number} of ${year}${intercalary ? ', the thirteenth' : ''}, ${length} nights`;
+  const place = `month ${number} of ${year}${intercalary ? ', the extra month' : ''}, ${length} nights`;
   terminal.print(`\n${terminal.emphasise(name, 'bold', 'print')} (${place})`);
   for (const [index, cells] of lines.entries()) {
     const line = cells

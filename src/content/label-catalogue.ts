@@ -490,6 +490,44 @@ export const LABELS = {
   },
   'latitude-north': { english: '{n}° north', about: 'A latitude' },
   'latitude-south': { english: '{n}° south', about: 'A latitude' },
+  'how-gestures-go': { english: 'How each gesture is done', about: 'The page with all gestures; also a link to it' },
+  'no-gestures-at-all': {
+    english:
+      'No night of this calendar has a gesture yet. The names can be said on the beat all the same; gestures come from the keeper of the calendar.',
+    about: 'On the page with all gestures when there is none',
+  },
+  'seated-as-good': {
+    english: 'The seated way is as good as the other, and anyone may choose it.',
+    about: 'Over all gestures',
+  },
+  'lead-as-mirror': {
+    english:
+      'If you face your class, swap left and right, as in a mirror: each of them then moves the hand on the same side.',
+    about: 'Over all gestures, for who leads them',
+  },
+  'read-a-drawing': { english: 'How to read a drawing', about: 'Heading over what the drawings of gestures mean' },
+  'view-facing': { english: 'facing you', about: 'Under a drawing of a gesture, very short' },
+  'view-own': { english: 'your own hands', about: 'Under a drawing of a gesture, very short' },
+  'view-mirror': { english: 'in a mirror', about: 'Under a drawing of a gesture, very short' },
+  'view-seated': { english: 'seated, facing you', about: 'Under a drawing of a gesture, very short' },
+  'view-picture': {
+    english: 'picture for all views',
+    about: 'Under a picture that stands for all drawings of a gesture',
+  },
+  'sign-palm': { english: 'A hand in outline shows its palm.', about: 'What a drawing means' },
+  'sign-back': { english: 'A hand that is filled in shows its back.', about: 'What a drawing means' },
+  'sign-table': { english: 'At a table, with the hands no higher than the face.', about: 'What a drawing means' },
+  'sign-way': {
+    english:
+      'The strong hand is the pose on the beat, the faint one the other end of the move. The arrow shows which way to go.',
+    about: 'What a drawing means',
+  },
+  'sign-turn': { english: 'A round arrow: turn the hand.', about: 'What a drawing means' },
+  'sign-ripple': { english: 'A wave: ripple the fingers.', about: 'What a drawing means' },
+  'sign-part': {
+    english: 'Two small arrows: part the fingers, or bring them together.',
+    about: 'What a drawing means',
+  },
   'notes-for-week': {
     english: 'Notes for the whole week, at the end',
     about: 'Link to the notes for a relief teacher',
@@ -667,6 +705,10 @@ export const LABELS = {
   'explain-repeat': {
     english: 'The name comes again: here there are more nights than names.',
     about: 'How the night got its name',
+  },
+  'explain-repeat-observed': {
+    english: 'The name comes again: an earlier night of this month has it too.',
+    about: 'The same after something that was seen, from which the names are counted anew',
   },
   'explain-phase': {
     english: 'Within the night of {date}: {phase}, {instant}.',

@@ -81,7 +81,8 @@ export const gestureSequence = defineDirective({
       figures: run.parts.flatMap(({ cards }) => cards.flatMap(({ figure }) => figure ?? [])),
       pictures: listPictures(run),
       sounds: listSounds(run),
-      // It ends with tonight, in its last card or in its sentence; the other selections do not go by dates.
+      ...(selection.kind === 'this-week' ? { tells: [...dates.values()] } : {}),
+      // It ends with tonight, in its last card or in its sentence; the selections that are left do not go by dates.
       ...(endsTonight ? { tells: [lesson.date] } : {}),
     };
   },

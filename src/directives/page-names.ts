@@ -4,6 +4,14 @@
  */
 export const LEARNERS_FOLDER = 'learners';
 
+/** File name of the teacher's page that shows how each gesture is done. */
+export const GESTURES_PAGE = 'gestures.html';
+
+/** Anchor of a night on the page of gestures. @param number The night's place in the calendar's list, from 1. */
+export function nameNightAnchor(number: number): string {
+  return `night-${number}`;
+}
+
 /** File name, in the learners' folder, of the papers of a lesson's nth quiz. */
 export function nameQuizPage(slug: string, quizNumber: number): string {
   return `${slug}-quiz-${quizNumber}.html`;

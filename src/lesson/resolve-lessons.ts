@@ -5,6 +5,7 @@ import type { OpenedSchool } from '../content/open-library.ts';
 import type { LessonHead, QuestionBank, SourceFile, WeekDay, WeekPlan } from '../content/types.ts';
 import { addMinutes } from '../directives/add-minutes.ts';
 import type { LessonView } from '../directives/definition.ts';
+import { GESTURES_PAGE } from '../directives/page-names.ts';
 import type { Timeline, TrackCut } from '../rhythm/timeline-types.ts';
 import type { ResolvedWeek } from './model.ts';
 import type { ParsedLesson } from './parse-lesson.ts';
@@ -30,7 +31,7 @@ export interface LessonsSetting extends OpenedSchool {
 }
 
 /** Pages of every pack that a lesson may link to, beside its days. */
-const FIXED_PAGES: readonly string[] = ['index.html', 'key.html', 'score.html', 'learners/index.html'];
+const FIXED_PAGES: readonly string[] = ['index.html', 'key.html', 'score.html', GESTURES_PAGE, 'learners/index.html'];
 
 /** Resolves the directives of a week's lessons. All faults are reported. @param lessons In order. */
 export function prepareLessons(

@@ -1,4 +1,4 @@
-import { LEARNERS_FOLDER, nameKeyAnchor, nameQuizPage } from '../directives/page-names.ts';
+import { GESTURES_PAGE, LEARNERS_FOLDER, nameKeyAnchor, nameQuizPage } from '../directives/page-names.ts';
 import type { ResolvedLesson, ResolvedWeek } from '../lesson/model.ts';
 
 /** Where the pages of one lesson stand. */
@@ -17,6 +17,8 @@ export interface PackPaths {
   readonly start: string;
   readonly key: string;
   readonly score: string;
+  /** How each gesture is done. */
+  readonly gestures: string;
   readonly learners: string;
   /** In the order of the week's lessons. */
   readonly lessons: readonly LessonPaths[];
@@ -28,6 +30,7 @@ export function computePackPaths(week: ResolvedWeek): PackPaths {
     start: 'index.html',
     key: 'key.html',
     score: 'score.html',
+    gestures: GESTURES_PAGE,
     learners: `${LEARNERS_FOLDER}/index.html`,
     lessons: week.lessons.map(computeLessonPaths),
   };
@@ -42,6 +45,7 @@ export function listPackPaths(paths: PackPaths): string[] {
     ...paths.lessons.map((lesson) => lesson.page),
     paths.key,
     paths.score,
+    paths.gestures,
     paths.learners,
     ...paths.lessons.flatMap((lesson) => [...lesson.papers, ...lesson.handouts]),
   ];

@@ -5,6 +5,7 @@ import { renderMidi } from '../rhythm/render-midi.ts';
 import { renderWav } from '../rhythm/render-wav.ts';
 import type { Track } from '../rhythm/timeline-types.ts';
 import type { PackFile } from './pack-plan.ts';
+import { listSheetMedia } from './pages/gesture-sheet.ts';
 import { listScoreMonths } from './pages/score-months.ts';
 import { listScorePictures } from './pages/score-sheet.ts';
 
@@ -24,6 +25,7 @@ export function planMediaFiles(week: ResolvedWeek, pictures: ReadonlyMap<string,
     ...listLessonPictures(week, pictures),
     ...listMedia(week.media.teacher, '', drum),
     ...listPictures(listScorePictures(week, listScoreMonths(week)), ''),
+    ...listMedia({ tracks: [], ...listSheetMedia(week) }, '', drum),
     ...week.media.teacher.tracks.map((track) => ({ path: `sound/${track.name}.mid`, content: renderMidi(track) })),
     ...listMedia(week.media.learners, `${LEARNERS_FOLDER}/`, drum),
   ]) {

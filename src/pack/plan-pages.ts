@@ -5,6 +5,7 @@ import { computePackPaths, type LessonPaths } from './pack-paths.ts';
 import type { PackFile } from './pack-plan.ts';
 import type { Digest } from './page-shell.ts';
 import { renderDayPage } from './pages/day-page.ts';
+import { renderGesturesPage } from './pages/gestures-page.ts';
 import { renderHandoutPage } from './pages/handout-page.ts';
 import { renderKeyPage } from './pages/key-page.ts';
 import { renderLearnersPage } from './pages/learners-page.ts';
@@ -23,6 +24,7 @@ export function planPages(week: ResolvedWeek, digest: Digest): PackFile[] {
     ...placed.map((each) => planPage(each.paths.page, renderDayPage(context, each))),
     planPage(paths.key, renderKeyPage(context)),
     planPage(paths.score, renderScorePage(context)),
+    planPage(paths.gestures, renderGesturesPage(context)),
     planPage(paths.learners, renderLearnersPage(listForLearners(week, paths.learners, placed, digest))),
     ...placed.flatMap((each) => planSheets(week, each, digest)),
   ];

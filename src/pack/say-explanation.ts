@@ -76,7 +76,7 @@ function sayName(explanation: NightExplanation, voice: Voice): Sentence[] {
     ...anchors,
     ...observed,
     voice.say(`explain-name-${name.by}`, takes),
-    ...(repeat ? [voice.say('explain-repeat', {})] : []),
+    ...(repeat ? [voice.say(name.by === 'observation' ? 'explain-repeat-observed' : 'explain-repeat', {})] : []),
     ...tonight.map(({ name: phaseName, atMs }) =>
       voice.say('explain-phase', {
         date: voice.date(date),

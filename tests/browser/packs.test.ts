@@ -179,6 +179,20 @@ describe.each(packs)('the pack $id', PATIENCE, (pack) => {
     }
   });
 
+  it('prints the gestures on few sheets, each drawing 3 cm high or more, no night on two sheets', async () => {
+    await visit(page, `${pack.url}gestures.html`);
+    await page.emulateMedia({ media: 'print' });
+    await page.setViewportSize({ width: 688, height: 1035 });
+    const heights = await page.locator('.how-views svg').evaluateAll((all) => all.map((svg) => svg.clientHeight));
+    expect(heights).toHaveLength(4 * 30);
+    expect(Math.min(...heights) / 96).toBeGreaterThanOrEqual(3 / 2.54 - 0.01);
+    const breakable =
+      "[...document.querySelectorAll('.how-card')].filter((card) => getComputedStyle(card).breakInside !== 'avoid').length";
+    expect(await page.evaluate(breakable)).toBe(0);
+    // Five with the font of the project, and a sheet to spare for another.
+    expect(readSheetSizes(await page.pdf({ preferCSSPageSize: true })).length).toBeLessThanOrEqual(6);
+  });
+
   it('prints each month of the score on two sheets of A3, and of A4 when the box is ticked', async () => {
     await visit(page, `${pack.url}score.html`);
     const months = await page.locator('.score-month').count();

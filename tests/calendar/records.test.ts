@@ -223,7 +223,7 @@ describe('announced months', () => {
     const rules = { monthBegins: { at: 'first-crescent', offset: 0 } } as const;
     // Midnight Sun: conjunction of 2026-06-15 at 02:54 and of 2026-07-14 at 09:43 universal time.
     expect(() => almanacOf(rules, place).nightOn('2026-06-20')).toThrow(
-      'The first crescent after the conjunction of `2026-06-14` cannot be told at this place: the Sun does not set on the evening of `2026-06-15`; expected a crescent within five evenings, announce the first night of this month or record it as seen.',
+      'The first crescent after the conjunction in the night of `2026-06-14` cannot be told at this place: the Sun does not set on the evening of `2026-06-15`; expected a crescent within five evenings, announce the first night of the month that follows it or record it as seen.',
     );
     const almanac = almanacOf({ ...rules, announcedMonths: ['2026-06-16', '2026-07-16'] }, place);
     expect(tell(almanac, '2026-06-20')).toBe('Night 5, 5 of 30 from 2026-06-16, observed');

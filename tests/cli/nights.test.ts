@@ -31,6 +31,13 @@ describe('a month and a year', () => {
     expect([year[0], year.at(-1)]).toEqual(['2026-06-14', '2027-07-02']);
     expect(new Set(year).size).toBe(year.length);
   });
+
+  it('tell the extra month of a long year, wherever it stands', async () => {
+    const content = 'tests/fixtures/three-schools/content';
+    const choice = ['--year', '2026', '--month', 'Month of Still Waves'];
+    const { printed } = await run('--content', content, '--school', 'midnight-east', ...choice);
+    expect(printed).toContain('\nMonth of Still Waves (month 7 of 2026, the extra month, 29 nights)');
+  });
 });
 
 describe('--csv', () => {

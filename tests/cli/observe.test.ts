@@ -199,7 +199,7 @@ describe('observe', () => {
     const first = await observe('2026-06-16', 'Hidden Moon', '--by', 'a');
     expect([first.status, first.told.length, first.printed.at(-1)]).toEqual([0, 1, 'No night changes.']);
     expect(first.told[0]).toContain(
-      'warning: `observations[1]`: which night `2026-06-16` is cannot be told by this entry alone. The first crescent after the conjunction of `2026-07-13` cannot be told at this place',
+      'warning: `observations[1]`: which night `2026-06-16` is cannot be told by this entry alone. The first crescent after the conjunction in the night of `2026-07-13` cannot be told at this place',
     );
     const second = await observe('2026-07-16', 'Hidden Moon', '--by', 'a');
     expect([second.status, second.told.length]).toEqual([0, 1]);

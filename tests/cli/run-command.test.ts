@@ -59,7 +59,7 @@ describe('build', () => {
     expect(printed.join('\n')).toContain(`Open ${join(out, 'round-moon/index.html')}`);
     expect(status).toBe(0);
     expect([...readPack().keys()]).toEqual(
-      expect.arrayContaining(['index.html', 'monday.html', 'key.html', 'score.html', 'pack.json']),
+      expect.arrayContaining(['index.html', 'monday.html', 'key.html', 'score.html', 'gestures.html', 'pack.json']),
     );
   });
 

@@ -10,6 +10,7 @@ describe('computePackPaths', () => {
       'monday.html',
       'key.html',
       'score.html',
+      'gestures.html',
       'learners/index.html',
       'learners/monday-quiz-1.html',
       'learners/monday-1-sky-slip.html',

@@ -119,7 +119,8 @@ describe.each(WEEKS)('the plan of %s', (_name, content, files) => {
   });
 
   it('has the pages of the week, each lesson’s with its date', () => {
-    for (const page of ['index.html', 'key.html', 'score.html', 'learners/index.html']) expect(paths).toContain(page);
+    for (const page of ['index.html', 'key.html', 'score.html', 'gestures.html', 'learners/index.html'])
+      expect(paths).toContain(page);
     expect(manifest.lessons).toHaveLength(files.lessons.length);
     for (const { page, date } of manifest.lessons) {
       expect(texts.get(page)).toContain(`<time datetime="${date}">`);

@@ -5,6 +5,7 @@ import type { ResolvedWeek } from '../../src/lesson/model.ts';
 import { computePackPaths } from '../../src/pack/pack-paths.ts';
 import type { Digest } from '../../src/pack/page-shell.ts';
 import { renderDayPage } from '../../src/pack/pages/day-page.ts';
+import { renderGesturesPage } from '../../src/pack/pages/gestures-page.ts';
 import { renderHandoutPage } from '../../src/pack/pages/handout-page.ts';
 import { renderKeyPage } from '../../src/pack/pages/key-page.ts';
 import type { LearnerFrame } from '../../src/pack/pages/learner-page.ts';
@@ -39,6 +40,7 @@ export function renderPages(week: ResolvedWeek): Map<string, Root> {
     [paths.start, renderStartPage(context)],
     [paths.key, renderKeyPage(context)],
     [paths.score, renderScorePage(context)],
+    [paths.gestures, renderGesturesPage(context)],
   ]);
   const days = listPlacedLessons(context).map((placed) => {
     const { lesson, paths: own } = placed;

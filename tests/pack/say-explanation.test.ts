@@ -189,6 +189,14 @@ describe('sayExplanation', () => {
     ]);
   });
 
+  it('does not put a name that comes again down to many nights where it was seen', () => {
+    const observation = { date: '2026-07-28', night: 'Eau claire 5', by: 'Aunt' };
+    const { steps } = say({ repeat: true, name: { by: 'observation', observation } });
+    expect(steps.filter((step) => step.startsWith('The name comes again'))).toEqual([
+      'The name comes again: an earlier night of this month has it too.',
+    ]);
+  });
+
   it('does not tell the phase that opened the month twice', () => {
     expect(say({}, '2026-07-14').steps.filter((step) => step.startsWith('Within'))).toEqual([]);
   });

@@ -1,7 +1,8 @@
-import type { Element, ElementContent } from 'hast';
+import type { Element } from 'hast';
 import { h } from 'hastscript';
 import { fillLabel } from '../../content/fill-label.ts';
 import type { Recording } from '../../content/types.ts';
+import { renderCode } from '../../drawing/code.ts';
 import type { ViewContext } from '../definition.ts';
 import type { GestureRun } from './gesture-run.ts';
 
@@ -10,25 +11,26 @@ export function renderCredits({ parts, recording }: GestureRun, { labels }: View
   const cards = parts.flatMap((part) => part.cards);
   const spoken = cards.flatMap((card) => (card.spoken?.sound === undefined ? [] : [card.spoken]));
   const credits = cards.flatMap(({ figure }) => figure?.gesture.picture?.credit ?? []);
-  const lines: ElementContent[][] = [
-    ...(recording === undefined ? [] : [[text(labels.text('recording-by', toTerms(recording)))]]),
-    ...(recording?.link === undefined
-      ? []
-      : [fillLabel(labels, 'hear-at', { link: [h('a', { href: recording.link }, recording.link)] })]),
-    ...keepFirst(spoken.map((each) => labels.text('names-spoken-by', toTerms(each)))).map((line) => [text(line)]),
-    ...keepFirst(credits.map((credit) => labels.text('pictures-by', { credit }))).map((line) => [text(line)]),
+  const lines = [
+    ...(recording === undefined ? [] : [labels.text('recording-by', toTerms(recording))]),
+    ...new Set(spoken.map((each) => labels.text('names-spoken-by', toTerms(each)))),
+    ...new Set(credits.map((credit) => labels.text('pictures-by', { credit }))),
   ];
   return lines.map((line) => h('p.run-credit', line));
 }
 
+/** The address of a run's recording in words; the teacher has it as a code too, for a class to scan from the page. */
+export function renderRecordingLink(
+  { recording }: GestureRun,
+  { labels }: ViewContext,
+  reader: 'learner' | 'teacher',
+): Element[] {
+  const link = recording?.link;
+  if (link === undefined) return [];
+  const words = h('p', fillLabel(labels, 'hear-at', { link: [h('a', { href: link }, link)] }));
+  return [h('div.run-link', [...(reader === 'teacher' ? [renderCode(link)] : []), words])];
+}
+
 function toTerms({ credit, permission }: Recording) {
   return { credit, permission };
-}
-
-function keepFirst(lines: readonly string[]): string[] {
-  return [...new Set(lines)];
-}
-
-function text(value: string): ElementContent {
-  return { type: 'text', value };
 }

@@ -6,28 +6,27 @@ import { renderName } from '../../content/render-name.ts';
 import { formatElapsed } from '../../rhythm/format-elapsed.ts';
 import type { Rhythm, RunGroup } from '../../rhythm/timeline-types.ts';
 import type { LessonView, ViewContext } from '../definition.ts';
+import { GESTURES_PAGE, nameNightAnchor } from '../page-names.ts';
 import type { GestureRun, RunPart } from './gesture-run.ts';
 import { renderCard } from './render-card.ts';
-import { renderCredits } from './render-credits.ts';
+import { renderCredits, renderRecordingLink } from './render-credits.ts';
 import { findMidiFile, renderSound } from './run-sound.ts';
 
 /** A run: its title and facts, its sound, its groups with their cards, tonight's sentence, and whose recordings it has. */
 export function renderRun(run: GestureRun, view: LessonView, reader: 'learner' | 'teacher'): ElementContent[] {
   const id = `run-${run.number}`;
   const isOneGroup = run.parts.length === 1 && isWhole(run.parts[0]);
-  const midi = reader === 'teacher' ? findMidiFile(run, view) : undefined;
   return [
     // A group, not a landmark: a lesson has many runs, and landmarks are no help among so many.
     h('div', { className: ['gesture-run', `view-${run.view}`], role: 'group', ariaLabelledBy: id }, [
       h('p', { className: ['run-title'], id }, renderTitle(run, view)),
       h('p.run-facts', sayFacts(run, view.labels)),
       ...renderSound(run, view),
+      ...renderRecordingLink(run, view, reader),
       ...run.parts.map((part) => renderPart(part, !isOneGroup, view)),
       ...renderSentence(run, view),
       ...renderCredits(run, view),
-      ...(midi === undefined
-        ? []
-        : [h('p.run-files.screen-only', [h('a', { href: midi, download: true }, view.labels.text('midi-file'))])]),
+      ...(reader === 'teacher' ? renderFiles(run, view) : []),
     ]),
   ];
 }
@@ -116,4 +115,17 @@ function renderCountIn({ group, countBeats }: RunPart, view: ViewContext): Eleme
 function renderSentence({ sentence }: GestureRun, { labels, namesLanguage }: ViewContext): Element[] {
   if (sentence === undefined) return [];
   return [h('p.run-sentence', [`${labels.text('then-sentence')} `, h('q', [renderName(sentence, namesLanguage)])])];
+}
+
+/** Ways from a run to what learners do not get: how its gestures are done, and its track as a MIDI file. */
+function renderFiles(run: GestureRun, view: LessonView): Element[] {
+  const first = run.parts.flatMap(({ cards }) => cards).find(({ item, figure }) => item.kind === 'night' && figure);
+  const how = first && `${GESTURES_PAGE}#${nameNightAnchor(first.item.number)}`;
+  const midi = findMidiFile(run, view);
+  const links = [
+    ...(how === undefined ? [] : [h('a', { href: how }, view.labels.text('how-gestures-go'))]),
+    ...(midi === undefined ? [] : [h('a', { href: midi, download: true }, view.labels.text('midi-file'))]),
+  ];
+  const parts = links.flatMap((link, index) => (index === 0 ? [link] : [' · ', link]));
+  return parts.length === 0 ? [] : [h('p.run-files.screen-only', parts)];
 }

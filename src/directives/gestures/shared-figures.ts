@@ -9,6 +9,8 @@ export interface SharedFigure {
   readonly id: string;
   readonly gesture: Gesture;
   readonly view: FigureView;
+  /** True for the drawing of who sits at a table. */
+  readonly seated?: true;
 }
 
 /**
@@ -18,6 +20,11 @@ export interface SharedFigure {
 export function shareFigure(key: string, gesture: Gesture, view: FigureView, set: GestureSet): SharedFigure {
   const drawn = view === 'own' ? 'own' : 'facing';
   return { id: `figure-${Object.keys(set.gestures).indexOf(key) + 1}-${drawn}`, gesture, view };
+}
+
+/** The same gesture from the same side, done sitting at a table. */
+export function seatFigure({ id, gesture, view }: SharedFigure): SharedFigure {
+  return { id: `${id}-seated`, gesture, view, seated: true };
 }
 
 const VIEW_BOX = `0 0 ${figureBox.width} ${figureBox.height}`;
@@ -40,8 +47,12 @@ export function renderFigureStore(figures: readonly SharedFigure[]): Element[] {
     svgElement(
       'svg',
       { className: ['figure-store'], ariaHidden: 'true' },
-      Array.from(byId.values(), ({ id, gesture, view }) =>
-        svgElement('symbol', { id, viewBox: VIEW_BOX }, renderFigureParts(gesture, view === 'own' ? 'own' : 'facing')),
+      Array.from(byId.values(), ({ id, gesture, view, seated = false }) =>
+        svgElement(
+          'symbol',
+          { id, viewBox: VIEW_BOX },
+          renderFigureParts(gesture, view === 'own' ? 'own' : 'facing', { seated }),
+        ),
       ),
     ),
   ];

@@ -1,7 +1,7 @@
 import type { Element } from 'hast';
 import type { Point } from '../smooth-outline.ts';
 import { type Ink, renderLine, renderPaper, widths } from './marks.ts';
-import { writeLine } from './path.ts';
+import { writeLines } from './path.ts';
 import type { SeenDigit, SeenHand } from './see-hand.ts';
 
 /** Gives the paper round a hand that keeps it apart from what lies behind it. */
@@ -23,35 +23,33 @@ export function renderHand(hand: SeenHand, ink: Ink): Element[] {
     ...digits(false),
     ...(hand.face === 'back' ? [renderLine(writeFlat(hand), widths.flat + line)] : renderOutlinedFlat(hand, line)),
     ...digits(true),
-    ...(hand.ridge.length === 0 ? [] : [renderLine(writeLine(hand.ridge), widths.ridge)]),
+    ...(hand.ridge.length === 0 ? [] : [renderLine(writeLines([hand.ridge]), widths.ridge)]),
   ];
 }
 
 /** The flat with the roots of the fingers that go on from it, and its crease. */
 function renderOutlinedFlat(hand: SeenHand, line: number): Element[] {
-  const roots = hand.digits
-    .filter((digit) => digit.open && !digit.over)
-    .map(({ points }) => writeLine(points.slice(0, 2)));
+  const roots = hand.digits.filter((digit) => digit.open && !digit.over).map(({ points }) => points.slice(0, 2));
   return [
-    renderLine(writeLine(hand.flat, true), widths.flat + 2 * line),
+    renderLine(writeLines([hand.flat], true), widths.flat + 2 * line),
     renderPaper(writeJoinedFlat(hand), widths.flat),
-    ...(roots.length === 0 ? [] : [renderPaper(roots.join(''), widths.finger)]),
-    ...(hand.crease.length === 0 ? [] : [renderLine(writeLine(hand.crease), widths.crease)]),
+    ...(roots.length === 0 ? [] : [renderPaper(writeLines(roots), widths.finger)]),
+    ...(hand.crease.length === 0 ? [] : [renderLine(writeLines([hand.crease]), widths.crease)]),
   ];
 }
 
 /** Round the flat and through its middle, so that a pen of its thickness leaves no hole in it. */
 function writeFlat({ flat, spine: [, end] }: SeenHand): string {
-  return writeLine([end, ...flat], true);
+  return writeLines([[end, ...flat]], true);
 }
 
 /** The same, and into the forearm, from which an outlined hand grows without a line between them. */
 function writeJoinedFlat({ flat, spine: [cuff, end] }: SeenHand): string {
-  return writeLine([end, cuff, ...flat], true);
+  return writeLines([[end, cuff, ...flat]], true);
 }
 
 function writeDigits(digits: readonly SeenDigit[]): string {
-  return digits.map(({ points }) => writeLine(points)).join('');
+  return writeLines(digits.map(({ points }) => points));
 }
 
 function renderOutlinedDigits(digits: readonly SeenDigit[], line: number): Element[] {

@@ -6,6 +6,7 @@ import { figureBox, type Posture } from './body.ts';
 import type { Standpoint } from './camera.ts';
 import { renderGesture } from './draw-gesture.ts';
 import { renderDrawing } from './marks.ts';
+import { grainUnits } from './path.ts';
 import { type SeenGesture, seeGesture } from './see-gesture.ts';
 
 export { listAlikeGestures } from './alike.ts';
@@ -41,7 +42,13 @@ export function renderFigureParts(gesture: Gesture, view: FigureView, options: F
     return [svgElement('image', { href: `${imageFolder}${gesture.picture.packName}`, ...figureBox })];
   }
   const parts = drawOnce(gesture, view === 'own' ? 'behind' : 'front', seated ? 'seated' : 'standing');
-  return [renderDrawing(view === 'mirror' ? `translate(${figureBox.width})scale(-.1 .1)` : 'scale(.1)', parts)];
+  const transform = `scale(${grainUnits})`;
+  return [
+    renderDrawing(
+      view === 'mirror' ? `translate(${figureBox.width})scale(-${grainUnits} ${grainUnits})` : transform,
+      parts,
+    ),
+  ];
 }
 
 function drawOnce(gesture: Gesture, from: Standpoint, posture: Posture): readonly Element[] {

@@ -1,9 +1,9 @@
 import type { Element } from 'hast';
 import { svgElement } from '../svg-element.ts';
-import { inTenths } from './path.ts';
+import { inGrains } from './path.ts';
 
-/** Colours for a figure that stands alone; the classes let a page's styles change them. */
-const colours = { line: '#1D2433', light: '#868D9A', paper: '#FFFEFB', move: '#9C3F12' } as const;
+/** Colours for a figure that stands alone, on white paper; a page's styles change them. */
+const colours = { line: '#1D2433', light: '#868D9A', paper: '#fff', move: '#9C3F12' } as const;
 
 /** Widths of the pen in drawing units. At a height of 3 cm a unit is close to a tenth of a millimetre. */
 export const widths = {
@@ -18,7 +18,7 @@ export const widths = {
   thumb: 5.8,
   flat: 11,
   /** Paper between the fingers of a solid hand. */
-  gap: 1.4,
+  gap: 1.5,
   /** Paper round what must not merge with what lies behind it. */
   halo: 3,
   arrow: 2.8,
@@ -29,44 +29,74 @@ export type Ink = 'line' | 'light';
 
 /** Gives a group drawn in one ink: all its lines that say nothing else. */
 export function renderInk(ink: Ink, children: readonly Element[]): Element {
-  return svgElement('g', { className: [`figure-${ink}`], stroke: colours[ink] }, children);
+  const width = ink === 'light' ? { strokeWidth: shapePen(widths.lightLine) } : {};
+  return svgElement('g', { className: [`figure-${ink}`], stroke: colours[ink], ...width }, children);
 }
 
-/** Gives a whole drawing of tenths of units, with a round pen whose lines lie behind what they fill. */
+/** The line of a shape is half hidden. */
+function shapePen(lineUnits: number): number {
+  return inGrains(2 * lineUnits);
+}
+
+/** Gives a whole drawing of grains, with a round pen for shapes whose lines lie behind what they fill. */
 export function renderDrawing(transform: string, children: readonly Element[]): Element {
-  const pen = { fill: 'none', strokeLinejoin: 'round', strokeLinecap: 'round', paintOrder: 'stroke' };
+  const round = { strokeLinejoin: 'round', strokeLinecap: 'round' };
+  const pen = { fill: 'none', strokeWidth: shapePen(widths.line), ...round, paintOrder: 'stroke' };
   return svgElement('g', { transform, ...pen }, children);
 }
 
 /** Gives a line in the ink of its group. */
 export function renderLine(d: string, widthUnits: number): Element {
-  return svgElement('path', { d, strokeWidth: inTenths(widthUnits) });
+  return svgElement('path', { d, strokeWidth: inGrains(widthUnits) });
 }
 
-/** Gives a line of paper, which parts what it crosses. */
+/** Gives a line of paper, which parts what it crosses: the styles know it by having a stroke of its own. */
 export function renderPaper(d: string, widthUnits: number): Element {
-  return svgElement('path', {
-    className: ['figure-paper'],
-    d,
-    stroke: colours.paper,
-    strokeWidth: inTenths(widthUnits),
-  });
+  return svgElement('path', { d, stroke: colours.paper, strokeWidth: inGrains(widthUnits) });
 }
 
 /**
- * Gives a shape of paper with a line round it, in the ink of its group. The outlines of one path grow together to one
- * shape; the line stands outside of it, and where an outline is left open there is none.
+ * Gives a shape of paper with a line round it, in the ink and width of its group. The outlines of one path grow together
+ * to one shape, and the line stands outside of it. The styles know it by its fill.
  */
-export function renderShape(d: string, widthUnits: number): Element {
-  const pen = { strokeWidth: 2 * inTenths(widthUnits), strokeLinecap: 'butt' };
-  return svgElement('path', { className: ['figure-body'], d, fill: colours.paper, ...pen });
+export function renderShape(d: string): Element {
+  return svgElement('path', { d, fill: colours.paper });
+}
+
+/** Gives the same where outlines are left open: their lines end there without a cap. */
+export function renderOpenShape(d: string): Element {
+  return svgElement('path', { d, fill: colours.paper, strokeLinecap: 'butt' });
 }
 
 /** Gives the sign of a move: lines, and solid heads. */
-export function renderArrow(lines: string, heads: string): Element[] {
-  const solid = heads === '' ? [] : [svgElement('path', { className: ['figure-head'], d: heads, fill: colours.move })];
-  return [
-    renderPaper(lines + heads, widths.arrow + 2 * widths.halo),
-    svgElement('g', { className: ['figure-move'], stroke: colours.move }, [renderLine(lines, widths.arrow), ...solid]),
-  ];
+export function renderArrow(lines: string, heads: string): Element {
+  return svgElement('g', { className: ['figure-move'], stroke: colours.move }, [
+    renderPaper(heads + lines, widths.arrow + 2 * widths.halo),
+    renderLine(lines, widths.arrow),
+    ...(heads === '' ? [] : [svgElement('path', { d: heads, fill: colours.move, strokeWidth: 1 })]),
+  ]);
+}
+
+/**
+ * Puts two runs of strokes that lie apart into one, each in its order: where both have a stroke of the same pen, it is
+ * written once, with both paths.
+ */
+export function joinStrokes(one: readonly Element[], other: readonly Element[]): Element[] {
+  const joined: Element[] = [];
+  let rest = one;
+  for (const stroke of other) {
+    const twinAt = rest.findIndex((candidate) => isSamePen(candidate, stroke));
+    const twin = rest[twinAt];
+    if (twin === undefined) joined.push(stroke);
+    else {
+      const d = `${twin.properties['d']}${stroke.properties['d']}`;
+      joined.push(...rest.slice(0, twinAt), { ...twin, properties: { ...twin.properties, d } });
+      rest = rest.slice(twinAt + 1);
+    }
+  }
+  return [...joined, ...rest];
+}
+
+function isSamePen({ properties: one }: Element, { properties: other }: Element): boolean {
+  return ['strokeWidth', 'stroke', 'fill', 'strokeLinecap'].every((name) => one[name] === other[name]);
 }

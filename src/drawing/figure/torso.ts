@@ -2,7 +2,7 @@ import type { Element } from 'hast';
 import type { Point } from '../smooth-outline.ts';
 import { body, figureBox, type Posture, table } from './body.ts';
 import type { Standpoint } from './camera.ts';
-import { renderInk, renderLine, renderShape, widths } from './marks.ts';
+import { renderInk, renderLine, renderOpenShape, renderShape, widths } from './marks.ts';
 import { type Step, writeCircle, writeDot, writePath } from './path.ts';
 
 type Curve = readonly [by: Point, to: Point];
@@ -129,9 +129,8 @@ function writeTable(): string {
  * at the class; from behind there is none, and the lines are light, for the body is looked through at the hands.
  */
 export function renderTorso(from: Standpoint, posture: Posture): Element {
-  const width = from === 'front' ? widths.line : widths.lightLine;
-  const shapes = [renderShape(bodyPath[posture], width), renderShape(headPath, width)];
-  if (posture === 'seated') shapes.push(renderShape(tablePath, width));
+  const shapes = [renderOpenShape(bodyPath[posture]), renderShape(headPath)];
+  if (posture === 'seated') shapes.push(renderShape(tablePath));
   if (from === 'behind') return renderInk('light', shapes);
   return renderInk('line', [...shapes, renderLine(eyes, widths.eye), renderLine(mouth, widths.face)]);
 }

@@ -44,6 +44,7 @@ function renderLessonBlock(context: PageContext, placed: PlacedLesson, several: 
       h('div', { className: ['to-do'] }, [
         h('h4', labels.text('what-to-do')),
         renderStepTimes(lesson.steps, labels, paths.page),
+        ...(lesson.hasRun ? [renderGesturesLink(context)] : []),
       ]),
       ...renderBring(context, head.materials),
     ]),
@@ -53,6 +54,12 @@ function renderLessonBlock(context: PageContext, placed: PlacedLesson, several: 
       ...renderReliefLink(context),
     ]),
   ]);
+}
+
+/** For who has a run to lead and has never seen the gestures. */
+function renderGesturesLink({ week, paths }: PageContext): Element {
+  const link = h('a', { href: paths.gestures, className: ['named-in-print'] }, week.labels.text('how-gestures-go'));
+  return h('p', { className: ['link-list'] }, [link]);
 }
 
 function renderBring({ week }: PageContext, materials: readonly string[]): ElementContent[] {

@@ -313,7 +313,10 @@
 
     const onClick = {
       'player-play': () => (playing ? pause() : play()),
-      'player-start': () => moveTo(firstMs),
+      'player-start': () => {
+        moveTo(firstMs);
+        stage.say(beats[shown], true);
+      },
       'player-back': () => step(-1),
       'player-on': () => step(1),
       'player-slower': () => setSpeed(SPEEDS.indexOf(speed) - 1),

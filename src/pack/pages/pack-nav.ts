@@ -24,6 +24,7 @@ export function renderPackNav(context: PageContext, current: string): Element {
       renderItem(current, paths.start, labels.text('start-here')),
       ...days,
       renderItem(current, paths.score, labels.text('month-for-wall')),
+      renderItem(current, paths.gestures, labels.text('how-gestures-go')),
       renderItem(current, paths.key, labels.text('answer-key')),
       renderItem(current, paths.learners, labels.text('for-learners')),
     ]),

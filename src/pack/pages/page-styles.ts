@@ -1,6 +1,7 @@
 import base from '../styles/base.css?raw';
 import directives from '../styles/directives.css?raw';
 import figure from '../styles/figure.css?raw';
+import gestureSheet from '../styles/gesture-sheet.css?raw';
 import gestures from '../styles/gestures.css?raw';
 import handout from '../styles/handout.css?raw';
 import key from '../styles/key.css?raw';
@@ -27,6 +28,7 @@ export const pageStyles = {
   handout: joinSheets(directives, moon, handout, figure, gestures, player, scoreStrip, printA4),
   learners: joinSheets(learners, printA4),
   score: joinSheets(moon, figure, score, printA3),
+  gestures: joinSheets(figure, printA4, gestureSheet),
 } as const;
 
 function joinSheets(...parts: readonly string[]): string {

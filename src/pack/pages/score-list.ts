@@ -2,11 +2,12 @@ import type { Element } from 'hast';
 import { h } from 'hastscript';
 import type { NightRecord } from '../../calendar/almanac-types.ts';
 import { renderName } from '../../content/render-name.ts';
+import { nameNightAnchor } from '../../directives/page-names.ts';
 import { sayMoon } from '../../directives/say-moon.ts';
 import type { PageContext } from './page-context.ts';
 import type { ScoreMonth } from './score-months.ts';
 
-/** The nights of the score as lists, a list a group, for those who cannot make out the picture. Not printed. */
+/** The nights of the score as lists, a list a group, for those who cannot make out the picture; each leads to how its gesture is done. Not printed. */
 export function renderScoreList(context: PageContext, month: ScoreMonth, id: string): Element {
   const { namesLanguage, labels } = context.view;
   return h('div', { className: ['score-list', 'screen-only'] }, [
@@ -27,10 +28,12 @@ export function renderScoreList(context: PageContext, month: ScoreMonth, id: str
   ]);
 }
 
-function renderNight({ week, view }: PageContext, record: NightRecord): Element {
+function renderNight({ week, view, paths }: PageContext, record: NightRecord): Element {
   const cue = week.gestures.gestures[record.night.gesture ?? '']?.cue;
+  const name = renderName(record.night.name, view.namesLanguage);
+  const href = `${paths.gestures}#${nameNightAnchor(record.night.number)}`;
   return h('li', { value: record.nightOfMonth }, [
-    h('strong', [renderName(record.night.name, view.namesLanguage)]),
+    h('strong', [cue === undefined ? name : h('a', { href }, [name])]),
     ` · ${week.labels.date(record.date, 'short')}`,
     ...(cue === undefined ? [] : [h('span', { className: ['cue'] }, cue)]),
     h('span', { className: ['visually-hidden'] }, ` ${sayMoon(week.almanac.moonHighest(record), week.labels)}`),

@@ -150,6 +150,16 @@ describe('a run', () => {
     expect(render(ORDER)).toContain('<a href="sound/beat-60-1.mid" download>Drum track as a MIDI file</a>');
     expect(render(ORDER, 'learner')).not.toContain('.mid');
   });
+
+  it('leads the teacher, and no learner, to how its first night is done', () => {
+    expect(render(ORDER)).toContain('<a href="gestures.html#night-1">How each gesture is done</a>');
+    expect(render(ORDER, 'learner')).not.toContain('gestures.html');
+    const without = ORDER.groups.map((group) => ({
+      ...group,
+      items: group.items.map(({ kind, name, number }) => ({ kind, name, number })),
+    }));
+    expect(render({ ...ORDER, groups: without })).not.toContain('gestures.html');
+  });
 });
 
 describe('a recording', () => {
@@ -177,6 +187,15 @@ describe('a recording', () => {
     const run = render({ ...ORDER, recording: { ...linked, link: 'https://example.org/run' } });
     expect(sourceOf(run)).toBe('sound/beat-73-1.wav');
     expect(run).toContain('To be heard at <a href="https://example.org/run">https://example.org/run</a>');
+  });
+
+  it('has its address near the player, for the teacher as a code too', () => {
+    const linked = { ...ORDER, recording: { ...RECORDING, link: 'https://example.org/run' } };
+    expect(render(linked)).toContain('<div class="run-link"><svg');
+    expect(render(linked, 'learner')).toContain(
+      '<div class="run-link"><p>To be heard at <a href="https://example.org/run">',
+    );
+    expect(html).not.toContain('run-link');
   });
 });
 

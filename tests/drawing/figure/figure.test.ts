@@ -73,7 +73,7 @@ describe('the frame', () => {
         const space = listPenStrokes(renderFigureParts(gesture, view, { seated })).flatMap(
           ({ lines, stroke, width }) => {
             // Halos and other paper may touch the edge: they are not seen there.
-            const reach = stroke === undefined || stroke === '#FFFEFB' ? 0 : width / 2;
+            const reach = stroke === undefined || stroke === '#fff' ? 0 : width / 2;
             return lines
               .flat()
               .flatMap(([x, y]) => [x - reach, y - reach, figureBox.width - x - reach, figureBox.height - y - reach]);

@@ -18,7 +18,7 @@ export const paint = (parts: readonly ElementContent[]): Picture => {
 };
 
 const lightnessOf = (colour: string): number => {
-  const [red = 0, green = 0, blue = 0] = (/^#(..)(..)(..)$/.exec(colour) ?? [])
+  const [red = 0, green = 0, blue = 0] = (/^#(..)(..)(..)$/.exec(colour.replace(/^#(.)(.)(.)$/, '#$1$1$2$2$3$3')) ?? [])
     .slice(1)
     .map((hex) => Number.parseInt(hex, 16));
   return Math.round(0.2126 * red + 0.7152 * green + 0.0722 * blue);

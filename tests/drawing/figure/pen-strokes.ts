@@ -48,30 +48,29 @@ const readElement = (element: Element, outer: Pen): PenStroke[] => {
 };
 
 const readTransform = (transform: string): Pick<Pen, 'scale' | 'shift' | 'flip'> => {
-  if (transform === 'scale(.1)') return { scale: 0.1, shift: 0, flip: 1 };
-  const [, shift] = /^translate\((\d+)\)scale\(-\.1 \.1\)$/.exec(transform) ?? [];
-  if (shift === undefined) throw new Error(`unknown transform ${transform}`);
-  return { scale: 0.1, shift: Number(shift), flip: -1 };
+  const [, shift, minus, scale] = /^(?:translate\((\d+)\))?scale\((-?)([\d.]+)(?: \3)?\)$/.exec(transform) ?? [];
+  if (scale === undefined) throw new Error(`unknown transform ${transform}`);
+  return { scale: Number(scale), shift: Number(shift ?? 0), flip: minus === '-' ? -1 : 1 };
 };
 
-/** Turns path data into runs of points. Knows M, l, h, q, circular a, and z. */
+/** Turns path data into runs of points. Knows M, m with lines after it, l, h, q, circular a, and z. */
 const readPath = (data: string): Point[][] => {
   const lines: Point[][] = [];
   let [x, y] = [0, 0];
   for (const [, command = '', rest = ''] of data.matchAll(/([a-zA-Z])([^a-zA-Z]*)/g)) {
     const numbers = (rest.match(/-?\d*\.?\d+/g) ?? []).map(Number);
-    const size = { M: 2, l: 2, h: 1, q: 4, a: 7, z: 0 }[command];
+    const size = { M: 2, m: 2, l: 2, h: 1, q: 4, a: 7, z: 0 }[command];
     if (size === undefined || (size === 0 ? numbers.length > 0 : numbers.length % size !== 0 || numbers.length === 0)) {
       throw new Error(`cannot read ${command}${rest}`);
     }
-    if (command === 'M') lines.push([]);
+    if (command === 'M' || command === 'm') lines.push([]);
     const line = lines.at(-1) ?? [];
     const start = line[0];
     if (command === 'z' && start !== undefined) line.push(start);
     for (let index = 0; index < numbers.length; index += size) {
       const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0, g = 0] = numbers.slice(index, index + size);
       if (command === 'M') line.push([a, b]);
-      if (command === 'l') line.push([x + a, y + b]);
+      if (command === 'l' || command === 'm') line.push([x + a, y + b]);
       if (command === 'h') line.push([x + a, y]);
       if (command === 'q') {
         for (let t = 1 / 8; t <= 1; t += 1 / 8) {
