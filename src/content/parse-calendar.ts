@@ -23,6 +23,7 @@ export function parseCalendar(file: SourceFile, assets: ContentAssets = NO_ASSET
   const media = createMediaReader(document, assets);
   const checks = [
     checkNames,
+    checkExtraMonth,
     checkNightCount,
     checkMonthCount,
     checkSentence,
@@ -43,6 +44,15 @@ function* checkNames(document: YamlDocument): Generator<Diagnostic> {
   yield* checkUnique(document, 'group', ['groups', '*', 'name']);
   yield* checkUnique(document, 'night', ['groups', '*', 'nights', '*', 'name']);
   yield* checkUnique(document, 'month', ['months', '*', 'name'], ['thirteenth-month', 'name']);
+}
+
+/** A list of thirteen months holds the extra one already. */
+function* checkExtraMonth(document: YamlDocument): Generator<Diagnostic> {
+  const count = [...collect(document.value, ['months', '*'])].length;
+  for (const { path } of count > 12 ? collect(document.value, ['thirteenth-month']) : []) {
+    const message = `${describePath(path)}: found it beside a list of ${count} months, expected 12 months with it; take the extra month out of \`months\`, or remove \`thirteenth-month\`.`;
+    yield createFault(document, path, { rule: 'wrong-value', message, part: 'key' });
+  }
 }
 
 /** How many nights a calendar may name, and how many it names as a rule. */

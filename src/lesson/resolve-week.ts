@@ -1,4 +1,5 @@
 import type { Almanac } from '../calendar/almanac-types.ts';
+import { requireLocalInstant } from '../calendar/local-instant.ts';
 import type { CivilDate } from '../calendar/rules.ts';
 import { addDays, WEEK_DAYS } from '../content/civil-date.ts';
 import type { Diagnostic, SourcePlace } from '../content/diagnostic.ts';
@@ -53,7 +54,7 @@ export function resolveWeek(
   if (plan === undefined || opened === undefined) return { diagnostics };
   const almanac = setting.almanacFor(opened);
   const dates = computeDates(plan);
-  if (!checkDates(dates, almanac, files.week, report)) return { diagnostics };
+  if (!checkDates(dates, almanac, opened.school.classBegins, files.week, report)) return { diagnostics };
   checkStrangers(plan, lessons, report);
   // A lesson whose front matter is faulty may be the one of a day that seems to have none.
   if (lessons.length === files.lessons.length) checkMissing(plan, lessons, files.week, report);
@@ -117,12 +118,15 @@ function computeDates({ begins, days }: WeekPlan): ReadonlyMap<WeekDay, CivilDat
 function checkDates(
   dates: ReadonlyMap<WeekDay, CivilDate>,
   almanac: Almanac,
+  classBegins: string,
   week: SourceFile,
   report: (diagnostic: Diagnostic) => void,
 ): boolean {
   for (const date of dates.values()) {
     try {
       almanac.nightOn(date);
+      // Class may lie in the night before, which may be the last one that cannot be told.
+      almanac.nightAt(requireLocalInstant(almanac.place.timeZone, date, classBegins));
     } catch (error) {
       if (!(error instanceof RangeError)) throw error;
       const place = placeInWeek(week, 'begins');

@@ -244,3 +244,16 @@ describe('weeks', () => {
     expect(checked.diagnostics).toEqual([]);
   });
 });
+
+describe('a calendar with an extra month', () => {
+  it('has it in one place: in a list of thirteen, or as the thirteenth', () => {
+    const text = CALENDAR.replace(`months: [${months}]`, `months: [${months}, { name: Month 13 }]`);
+    const { value, diagnostics } = parseCalendar({ path: 'content/calendars/demo.yaml', text });
+    expect(value).toBeUndefined();
+    expect(diagnostics.map(({ message }) => message)).toEqual([
+      '`thirteenth-month`: found it beside a list of 13 months, expected 12 months with it; take the extra month out of `months`, or remove `thirteenth-month`.',
+    ]);
+    const listed = parseCalendar({ path: 'demo.yaml', text: text.replace(/^thirteenth-month:.*\n/m, '') });
+    expect(listed.diagnostics).toEqual([]);
+  });
+});

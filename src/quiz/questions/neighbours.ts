@@ -1,4 +1,20 @@
 import type { Almanac, NightRecord, RunNight } from '../../calendar/almanac-types.ts';
+import { NoNightError } from '../../calendar/no-night-error.ts';
+import type { CivilDate } from '../../calendar/rules.ts';
+import { addDays } from '../../content/civil-date.ts';
+
+/** The nights of all dates from `from` to `to`, without those that cannot be told (near a pole) or were left out. */
+export function listKnownNights(almanac: Almanac, from: CivilDate, to: CivilDate): NightRecord[] {
+  const records: NightRecord[] = [];
+  for (let date = from; date <= to; date = addDays(date, 1)) {
+    try {
+      records.push(...almanac.nights(date, date));
+    } catch (error) {
+      if (!(error instanceof NoNightError)) throw error;
+    }
+  }
+  return records;
+}
 
 /** The night that follows, also over the end of a month; nothing at the end of the years the almanac covers. */
 export function findNightAfter(almanac: Almanac, record: NightRecord): NightRecord | undefined {

@@ -3,7 +3,7 @@ import type { NightRecord } from '../../calendar/almanac-types.ts';
 import { fillLabel } from '../../content/fill-label.ts';
 import { hasDistractors, listDistractorSets } from '../distractors.ts';
 import type { QuizFacts } from '../model.ts';
-import { findNightAfter, findNightBefore } from './neighbours.ts';
+import { findNightAfter, findNightBefore, listKnownNights } from './neighbours.ts';
 import { nameNightFact, type QuestionInstance } from './question-instance.ts';
 import { joinSentences, renderNight, renderReasons } from './working.ts';
 
@@ -14,7 +14,7 @@ const DAY_MS = 86_400_000;
 export function listNightOfDate(facts: QuizFacts): QuestionInstance[] {
   const instances: QuestionInstance[] = [];
   const tonight = facts.almanac.nightOn(facts.today);
-  for (const record of facts.almanac.nights(facts.from, facts.to)) {
+  for (const record of listKnownNights(facts.almanac, facts.from, facts.to)) {
     if (!hasDistractors(facts.almanac.run, record.night)) continue;
     instances.push({
       kind: 'choice',
