@@ -1,4 +1,4 @@
-import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -99,13 +99,26 @@ function writePacks(): void {
   writePack('pack', [...RUNS, HANDOUT].join('\n\n'));
   cpSync(join(folder, 'pack'), join(folder, 'mute'), { recursive: true });
   rmSync(join(folder, 'mute/sound'), { recursive: true });
+  cpSync(join(folder, 'pack'), join(folder, 'short'), { recursive: true });
+  for (const name of readdirSync(join(folder, 'short/sound')).filter((file) => file.endsWith('.wav'))) {
+    cutSound(join(folder, 'short/sound', name));
+  }
   const run = '::gesture-sequence{nights="Dark Water" recording=drummed}';
   writePack('rich', `${run}\n\n:::handout[To lead]\n${run}\n:::`, RICH);
+}
+
+/** Cuts a sound to its first second, its two sizes with it. */
+function cutSound(path: string): void {
+  const bytes = readFileSync(path).subarray(0, 44 + 16_000);
+  bytes.writeUInt32LE(bytes.length - 8, 4);
+  bytes.writeUInt32LE(bytes.length - 44, 40);
+  writeFileSync(path, bytes);
 }
 
 const addressOf = (path: string) => pathToFileURL(join(folder, path)).href;
 const TEACHER = addressOf('pack/wednesday.html');
 const LEARNER = addressOf('pack/learners/wednesday-1-to-lead.html');
+const SHORT = addressOf('short/wednesday.html');
 const MUTE = addressOf('mute/wednesday.html');
 const RICH_TEACHER = addressOf('rich/wednesday.html');
 const RICH_LEARNER = addressOf('rich/learners/wednesday-1-to-lead.html');
@@ -449,6 +462,17 @@ describe('without sound', PATIENCE, () => {
     const card = (name: string) => notes.find(({ shown }) => shown === name)?.clock ?? Number.NaN;
     // From the first night to the last are seven beats of half a second; a frame may come late.
     expect(Math.abs(card('Silver Thread') - card('Hidden Moon') - 3.5)).toBeLessThan(0.1);
+  });
+});
+
+describe('with sound that is shorter than its run', PATIENCE, () => {
+  it('goes on for the eyes, and sounds again from the beginning', async () => {
+    await visit(page, SHORT);
+    const notes = await play(0);
+    const order = notes.map(({ shown }) => shown).filter((shown, index, all) => shown !== all[index - 1]);
+    expect(order.filter((shown) => shown !== '')).toEqual(TO_SILVER_THREAD.map(([, shown]) => shown));
+    expect(await run(0).locator('.player-silent').isVisible()).toBe(false);
+    expect((await play(0, 'Hidden Moon')).some(({ paused }) => !paused)).toBe(true);
   });
 });
 

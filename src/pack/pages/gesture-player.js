@@ -8,6 +8,8 @@
   const SPEEDS = [0.75, 1, 1.25];
   /** A run that is cut from a longer track is stopped this long before its end, so that no stroke of what follows is heard. */
   const STOP_EARLY_MS = 40;
+  /** Sound that ends within this time of its run's end has ended with it. */
+  const ENDED_EARLY_MS = 1000;
   /** Sound that has not moved on for so long will not come. */
   const PATIENCE_MS = 3000;
 
@@ -157,6 +159,8 @@
 
     let playing = false;
     let silent = false;
+    /** True while it is silent only because the sound ended before its run did. */
+    let isCutShort = false;
     let speed = 1;
     /** Where the run stands while nothing moves, in ms from its first beat. */
     let stillMs = firstMs;
@@ -205,6 +209,9 @@
       stage.showEnd();
       stage.sayEnd();
       showTime(score.end);
+      if (!isCutShort) return;
+      silent = isCutShort = false;
+      find('player-silent').hidden = true;
     };
 
     const goSilent = () => {
@@ -229,9 +236,15 @@
       if (!playing) return;
       watchSound();
       const ms = readMs();
-      if (ms >= lastMs - STOP_EARLY_MS || (audio.ended && !silent)) {
+      const hasEnded = audio.ended && !silent;
+      if (ms >= lastMs - (hasEnded ? ENDED_EARLY_MS : STOP_EARLY_MS)) {
         finish();
         return;
+      }
+      // A recording that is shorter than its run: the rest is for the eyes.
+      if (hasEnded) {
+        goSilent();
+        isCutShort = true;
       }
       showTime(ms);
       const index = findIndex(ms);
