@@ -1,7 +1,8 @@
 import type { DayNumber } from './day-number.ts';
 import type { Doubt } from './doubt-types.ts';
 import { type CloseCall, type CloseReason, isOfYear, type OtherNight } from './explanation.ts';
-import type { MonthSpan, Months } from './months.ts';
+import type { MonthSpan } from './month-span.ts';
+import type { Months } from './months.ts';
 import { NoNightError } from './no-night-error.ts';
 
 /** The month of a date; null where the calendar, had it fallen otherwise, could not tell. */

@@ -12,8 +12,6 @@ import { listRecords, type SkyRecord } from './records.ts';
 import type { CalendarRules } from './rules.ts';
 import { createYearMarkers } from './year-markers.ts';
 
-export type { MonthSpan } from './month-span.ts';
-
 /** The months of one tradition at one place. */
 export interface Months
   extends Pick<MonthBeginnings, 'findBeginning' | 'placeOf'>,

@@ -2,7 +2,8 @@ import { MS_PER_DAY, renderCivilDate } from './day-number.ts';
 import type { Doubt, Reckoning } from './doubt-types.ts';
 import type { CloseReason } from './explanation.ts';
 import { movePhase } from './lunations.ts';
-import { createMonths, type MonthSpan, type Months } from './months.ts';
+import type { MonthSpan } from './month-span.ts';
+import { createMonths, type Months } from './months.ts';
 import { findNearBoundary, type NearBoundary } from './near-boundary.ts';
 import type { InstantMs, PhaseName } from './rules.ts';
 

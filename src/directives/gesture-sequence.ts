@@ -5,7 +5,8 @@ import { defineDirective, type ResolveContext, type WrittenDirective } from './d
 import { fillSentence } from './fill-sentence.ts';
 import { computeGestureRun, type GestureRun } from './gestures/gesture-run.ts';
 import { renderRun } from './gestures/render-run.ts';
-import { EXPECTED_NIGHTS, reportRecording, reportSelection, reportTwoTempi } from './gestures/report-run.ts';
+import { reportRecording, reportTwoTempi } from './gestures/report-run.ts';
+import { describeNights, reportNights } from './report-nights.ts';
 
 const DEFAULT_TEMPO = 60;
 const DEFAULT_BEATS = 1;
@@ -13,6 +14,9 @@ const MOST_BEATS = 8;
 
 /** One value a line of the authors' reference: a word, or a number of beats. */
 const COUNT_INS = ['by-group', 'none', ...Array.from({ length: MOST_BEATS }, (_, index) => String(index + 1))];
+
+/** What `nights` knows beside names. */
+const WORDS = ['all', 'up-to-tonight', 'this-week', 'months', 'months-then-nights'] as const;
 
 export const gestureSequence = defineDirective({
   name: 'gesture-sequence',
@@ -22,7 +26,7 @@ export const gestureSequence = defineDirective({
   example: '::gesture-sequence{nights=up-to-tonight tempo=72 rest=2 slow-first=yes}',
   label: { use: 'none' },
   attributes: {
-    nights: { type: 'text', about: `${EXPECTED_NIGHTS}; left out, \`all\`` },
+    nights: { type: 'text', about: `${describeNights(WORDS)}; left out, \`all\`` },
     tempo: { type: 'integer', min: 30, max: 160, about: `beats a minute; left out, ${DEFAULT_TEMPO}` },
     beats: {
       type: 'integer',
@@ -66,7 +70,7 @@ export const gestureSequence = defineDirective({
         week: [...dates.values()].map((date) => almanac.nightOn(date).night.number),
       },
     );
-    if (!('groups' in selection)) reportSelection(written, nights, selection, context);
+    if (!('groups' in selection)) reportNights(written, nights, selection, WORDS, context);
     const recording = requireRecording(written, values, context);
     if (!('groups' in selection) || recording === 'wrong') return undefined;
     const { groups, endsTonight } = selection;

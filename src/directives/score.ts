@@ -1,5 +1,6 @@
 import { defineDirective } from './definition.ts';
-import { chooseNights, EXPECTED_NIGHTS } from './score-strip/choose-nights.ts';
+import { describeNights } from './report-nights.ts';
+import { chooseNights, NIGHT_WORDS } from './score-strip/choose-nights.ts';
 import { computeScoreStrip, withoutDates } from './score-strip/compute-score-strip.ts';
 import { renderScoreStrip } from './score-strip/render-score-strip.ts';
 
@@ -11,7 +12,7 @@ export const score = defineDirective({
   example: '::score{nights="High Water"}',
   label: { use: 'none' },
   attributes: {
-    nights: { type: 'text', about: `${EXPECTED_NIGHTS}; left out, \`all\` of the month` },
+    nights: { type: 'text', about: `${describeNights(NIGHT_WORDS)}; left out, \`all\` of the month` },
     on: { type: 'day', about: "a day of this week, whose month and night count; left out, the lesson's own day" },
     view: {
       type: 'choice',

@@ -1,36 +1,5 @@
 import { findNearMiss } from '../../content/near-miss.ts';
-import type { NightSelectionFault } from '../../rhythm/select-nights.ts';
 import type { ResolveContext, WrittenDirective } from '../definition.ts';
-
-const WORDS = ['all', 'up-to-tonight', 'this-week', 'months', 'months-then-nights'] as const;
-
-/** What `nights` takes, for messages and the authors' reference. */
-export const EXPECTED_NIGHTS =
-  '`all`, `up-to-tonight`, `this-week`, `months`, `months-then-nights`, the name of a group or a night, or `First night..Last night`';
-
-/** Reports a `nights` attribute that does not say which nights. */
-export function reportSelection(
-  written: WrittenDirective,
-  nights: string,
-  fault: NightSelectionFault,
-  { almanac, report }: ResolveContext,
-): void {
-  const known = [...almanac.run.flatMap(({ name, group }) => [name, group]), ...WORDS];
-  const name = fault.kind === 'unknown-name' ? fault.name : nights;
-  const near = fault.kind === 'unknown-name' ? (fault.hint ?? findNearMiss(fault.name, known)) : undefined;
-  const what =
-    fault.kind === 'unknown-name'
-      ? `\`${name}\` is not a night or a group of the calendar`
-      : `\`${nights}\` does not say which nights`;
-  report({
-    rule: 'attribute-value',
-    severity: 'error',
-    place: written.attributePlace('nights'),
-    message: `${what}; expected ${EXPECTED_NIGHTS}; ${near === undefined ? 'mend `nights`' : `did you mean \`${near}\`?`}`,
-    found: nights,
-    expected: EXPECTED_NIGHTS,
-  });
-}
 
 /** Reports a recording that the gestures file does not have. */
 export function reportRecording(

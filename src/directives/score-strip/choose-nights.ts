@@ -1,14 +1,11 @@
 import type { NightRecord } from '../../calendar/almanac-types.ts';
 import type { CivilDate } from '../../calendar/rules.ts';
-import { findNearMiss } from '../../content/near-miss.ts';
-import { type NightSelectionFault, selectNights } from '../../rhythm/select-nights.ts';
+import { selectNights } from '../../rhythm/select-nights.ts';
 import type { ResolveContext, WrittenDirective } from '../definition.ts';
+import { reportNights } from '../report-nights.ts';
 
-/** What `nights` takes, for messages and the authors' reference. */
-export const EXPECTED_NIGHTS =
-  '`all`, `up-to-tonight`, `this-week`, the name of a group or a night, or `First night..Last night`';
-
-const WORDS = ['all', 'up-to-tonight', 'this-week'];
+/** What the `nights` of a score knows beside names. */
+export const NIGHT_WORDS = ['all', 'up-to-tonight', 'this-week'];
 
 /** Nights of a score, and the dates whose night one can tell from the choice. */
 export interface ChosenNights {
@@ -35,7 +32,7 @@ export function chooseNights(
     week: week.map((day) => almanac.nightOn(day).night.number),
   });
   if (!('nights' in selection)) {
-    reportNights(written, nights, selection, context);
+    reportNights(written, nights, selection, NIGHT_WORDS, context);
     return undefined;
   }
   const month = almanac.nightsOfMonth(date);
@@ -52,31 +49,6 @@ export function chooseNights(
       return undefined;
     }
   }
-}
-
-function reportNights(
-  written: WrittenDirective,
-  nights: string,
-  fault: NightSelectionFault,
-  { almanac, report }: ResolveContext,
-): void {
-  const known = [...almanac.run.flatMap(({ name, group }) => [name, group]), ...WORDS];
-  const name = fault.kind === 'unknown-name' ? fault.name : nights;
-  // Runs know more words than scores: a hint at one of those would lead nowhere.
-  const hint = fault.kind === 'unknown-name' && known.includes(fault.hint ?? '') ? fault.hint : undefined;
-  const near = fault.kind === 'unknown-name' ? (hint ?? findNearMiss(name, known)) : undefined;
-  const what =
-    fault.kind === 'unknown-name'
-      ? `\`${name}\` is not a night or a group of the calendar`
-      : `\`${nights}\` does not say which nights`;
-  report({
-    rule: 'attribute-value',
-    severity: 'error',
-    place: written.attributePlace('nights'),
-    message: `${what}; expected ${EXPECTED_NIGHTS}; ${near === undefined ? 'mend `nights`' : `did you mean \`${near}\`?`}`,
-    found: nights,
-    expected: EXPECTED_NIGHTS,
-  });
 }
 
 /** Flexible nights are not in every month. */

@@ -1,11 +1,11 @@
-import { groupNights, type NightGroup } from '../../calendar/group-nights.ts';
+import { type GroupedNights, groupNights } from '../../calendar/group-nights.ts';
 import type { CivilDate } from '../../calendar/rules.ts';
 import type { ResolvedWeek } from '../../lesson/model.ts';
 
 /** A month that the week lies in, wholly or in part. */
 export interface ScoreMonth {
   readonly name: string;
-  readonly groups: readonly NightGroup[];
+  readonly groups: readonly GroupedNights[];
   readonly firstDate: CivilDate;
   readonly lastDate: CivilDate;
   /** Dates of the lessons that lie in this month, in order. */
