@@ -11,7 +11,7 @@ const ARROWS: Readonly<Record<string, readonly string[]>> = {
   content: ['calendar'],
   drawing: ['content', 'calendar'],
   rhythm: ['content', 'calendar'],
-  quiz: ['content', 'calendar'],
+  quiz: ['drawing', 'rhythm', 'content', 'calendar'],
   directives: ['quiz', 'drawing', 'rhythm', 'content', 'calendar'],
   lesson: ['directives', 'quiz', 'drawing', 'rhythm', 'content', 'calendar'],
   pack: ['lesson', 'directives', 'quiz', 'drawing', 'rhythm', 'content', 'calendar'],

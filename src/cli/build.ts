@@ -1,18 +1,25 @@
 import { join } from 'node:path';
-import { readBytes } from '../node/read-source.ts';
 import { sha256 } from '../node/sha256.ts';
 import { showPath } from '../node/show-path.ts';
 import { clearUnfinished, ForeignFilesError, writePack } from '../node/write-pack.ts';
-import type { PackPlan } from '../pack/pack-plan.ts';
+import type { PackPlan, Zip } from '../pack/pack-plan.ts';
 import { planPack } from '../pack/plan-pack.ts';
+import { QTI_FOLDER } from '../pack/qti/plan-qti.ts';
 import type { Arguments } from './arguments.ts';
-import { CONTENT_FOLDER, findWeekFolders, listWeekFolders, openSetting, refuseSameNames } from './open-weeks.ts';
+import { findPlannedLeaks } from './find-week-leaks.ts';
+import {
+  CONTENT_FOLDER,
+  findWeekFolders,
+  listWeekFolders,
+  OUTPUT_FOLDER,
+  openSetting,
+  refuseSameNames,
+} from './open-weeks.ts';
+import { readPictures } from './read-pictures.ts';
 import { type CheckedWeek, resolveWeeks } from './resolve-weeks.ts';
 import { tellDiagnostics } from './tell-diagnostics.ts';
 import type { Terminal } from './terminal.ts';
 import { UsageError } from './usage-error.ts';
-
-const OUTPUT_FOLDER = 'output';
 
 /** What one week came to; the row that `--json` prints. */
 interface BuildResult {
@@ -21,11 +28,13 @@ interface BuildResult {
   /** The page to open first. */
   readonly open?: string;
   readonly files?: number;
+  /** Where `--qti` was given: the archives for an assessment tool, one a quiz. */
+  readonly qti?: readonly string[];
   readonly diagnostics: CheckedWeek['diagnostics'];
 }
 
 /** Builds packs. A week with a mistake is passed over and keeps its last good pack. @returns The exit status. */
-export function build(given: Arguments, terminal: Terminal): number {
+export async function build(given: Arguments, terminal: Terminal): Promise<number> {
   const { names, options } = given;
   if (names.length === 0) {
     const weeks = listWeekFolders().map(showPath).join(', ') || 'none in lessons/';
@@ -34,11 +43,13 @@ export function build(given: Arguments, terminal: Terminal): number {
   const folders = findWeekFolders(names);
   refuseSameNames(folders);
   const setting = openSetting(given);
+  // Its tables take longer to set up than a page to write, so only those wait for them who want archives.
+  const zip = options.qti === true ? (await import('../node/zip.ts')).zip : undefined;
   clearUnfinished(options.out ?? OUTPUT_FOLDER, Date.now());
   const results: BuildResult[] = [];
   let done = 0;
   for (const checked of resolveWeeks(folders, setting)) {
-    const result = buildOne(checked, given);
+    const result = buildOne(checked, given, zip);
     done += 1;
     tellDiagnostics(result.diagnostics, terminal);
     if (options.json !== true && options.quiet !== true) {
@@ -51,15 +62,19 @@ export function build(given: Arguments, terminal: Terminal): number {
   return results.every(({ status }) => status === 'built') ? 0 : 1;
 }
 
-function buildOne({ read, week, diagnostics }: CheckedWeek, { options }: Arguments): BuildResult {
-  if (week === undefined) return { week: showPath(read.folder), status: 'failed', diagnostics };
-  const plan = planPack(week, readPictures(read.folder, week.lessons), sha256);
+function buildOne({ read, week, diagnostics }: CheckedWeek, { options }: Arguments, zip: Zip | undefined): BuildResult {
+  const name = showPath(read.folder);
+  if (week === undefined) return { week: name, status: 'failed', diagnostics };
+  const plan = planPack(week, readPictures(read.folder, week.lessons), sha256, zip);
+  const found = [...diagnostics, ...findPlannedLeaks(week, read, plan.files)];
+  if (found.some(({ severity }) => severity === 'error')) return { week: name, status: 'failed', diagnostics: found };
   try {
     const folder = writePack(plan, options.out ?? OUTPUT_FOLDER, {
       replace: options.replace === true,
       sources: [read.folder, options.content ?? CONTENT_FOLDER],
     });
-    return describeBuilt(read.folder, folder, plan, diagnostics);
+    const archives = zip === undefined ? {} : { qti: listQtiArchives(plan, folder) };
+    return { ...describeBuilt(read.folder, folder, plan, found), ...archives };
   } catch (error) {
     if (!(error instanceof ForeignFilesError)) throw error;
     const refused = {
@@ -68,7 +83,7 @@ function buildOne({ read, week, diagnostics }: CheckedWeek, { options }: Argumen
       place: { file: read.week.path, line: 1, column: 1 },
       message: error.message,
     } as const;
-    return { week: showPath(read.folder), status: 'failed', diagnostics: [...diagnostics, refused] };
+    return { week: name, status: 'failed', diagnostics: [...found, refused] };
   }
 }
 
@@ -87,17 +102,11 @@ function describeBuilt(
   };
 }
 
-function readPictures(
-  folder: string,
-  lessons: readonly { readonly pictures: readonly { readonly path: string }[] }[],
-): Map<string, Uint8Array> {
-  const paths = new Set(lessons.flatMap(({ pictures }) => pictures.map(({ path }) => path)));
-  const pictures = new Map<string, Uint8Array>();
-  for (const path of paths) pictures.set(path, readBytes(join(folder, path)));
-  return pictures;
+function listQtiArchives({ files }: PackPlan, packFolder: string): string[] {
+  return files.flatMap(({ path }) => (path.startsWith(`${QTI_FOLDER}/`) ? [showPath(join(packFolder, path))] : []));
 }
 
-function tellResult({ week, open, files, diagnostics }: BuildResult, progress: string, terminal: Terminal): void {
+function tellResult({ week, open, files, qti, diagnostics }: BuildResult, progress: string, terminal: Terminal): void {
   if (open === undefined) {
     const errors = diagnostics.filter(({ severity }) => severity === 'error').length;
     terminal.tell(
@@ -106,4 +115,7 @@ function tellResult({ week, open, files, diagnostics }: BuildResult, progress: s
     return;
   }
   terminal.print(`${progress}${week}: ${files} files. Open ${terminal.emphasise(open, 'bold', 'print')}`);
+  if (qti === undefined) return;
+  const archives = qti.length === 0 ? 'none, for this week has no quiz' : qti.join(', ');
+  terminal.print(`For an assessment tool, with the answers: ${archives}`);
 }

@@ -5,19 +5,26 @@ import { checkAlikeGestures } from '../lesson/check-alike-gestures.ts';
 import { readContent } from '../node/read-content.ts';
 import { showPath } from '../node/show-path.ts';
 import type { Arguments } from './arguments.ts';
-import { CONTENT_FOLDER, findWeekFolders, listWeekFolders, openSetting } from './open-weeks.ts';
+import { findWeekLeaks } from './find-week-leaks.ts';
+import { CONTENT_FOLDER, findWeekFolders, listWeekFolders, OUTPUT_FOLDER, openSetting } from './open-weeks.ts';
 import { resolveWeeks } from './resolve-weeks.ts';
 import { sortDiagnostics, tellDiagnostics } from './tell-diagnostics.ts';
 import type { Terminal } from './terminal.ts';
 
-/** Looks for mistakes in the named weeks, or in all weeks and all content files. @returns The exit status. */
+/**
+ * Looks for mistakes in the named weeks, or in all weeks and all content files; and for answers in what learners would
+ * get of them, and in what they would get of packs that were built. @returns The exit status.
+ */
 export function check(given: Arguments, terminal: Terminal): number {
   const { names, options } = given;
   const everything = names.length === 0;
   const folders = everything ? listWeekFolders() : findWeekFolders(names);
   const setting = openSetting(given);
   const found = everything ? checkContent(options.content ?? CONTENT_FOLDER, setting.library) : [];
-  for (const { diagnostics } of resolveWeeks(folders, setting)) found.push(...diagnostics);
+  for (const { read, week, diagnostics } of resolveWeeks(folders, setting)) {
+    found.push(...diagnostics);
+    if (week !== undefined) found.push(...findWeekLeaks(week, read, options.out ?? OUTPUT_FOLDER));
+  }
   const diagnostics = sortDiagnostics(leaveOutRepeats(found));
   const errors = diagnostics.filter(({ severity }) => severity === 'error').length;
   if (options.json === true) terminal.print(JSON.stringify(diagnostics, null, 2));

@@ -23,15 +23,21 @@ Exit status: 0 done, 1 something in the content is wrong and is listed,
   lessontide build round-moon
   lessontide build round-moon vers-la-nuit-noire
   lessontide build lessons/round-moon --out ../for-the-office
+  lessontide build round-moon --qti
 
 The pack is a folder of pages that open with a double click. It is written whole
 or not at all: after a mistake, the last good pack is still there. A pack that
 somebody has changed by hand is not overwritten without --replace.
 
+With --qti the teacher's part has a folder qti/ with an archive for each quiz,
+which the school's assessment tool can take in (QTI 3.0): a test for each group.
+Learners must not have these archives: the right answers are in them.
+
   --content DIR   where schools/, calendars/, gestures/ … are (content)
   --out DIR       where packs go (output)
   --school ID     another school than week.yaml names
   --calendar ID   another calendar than the school's file names
+  --qti           add each quiz, with its answers, for an assessment tool
   --replace       overwrite a pack that was changed by hand, and nothing else
   --json          print what was made as JSON
   --quiet         print mistakes only`,
@@ -43,8 +49,11 @@ somebody has changed by hand is not overwritten without --replace.
 
 It resolves every directive as build does, and writes nothing. Each mistake is
 a line: file, line, column, what was found, what was expected, what to do.
+It also searches all that learners would get for anything the answer key says,
+and the learners' part of the week's pack, if that was built before.
 
   --content DIR   where schools/, calendars/, gestures/ … are (content)
+  --out DIR       where packs go (output)
   --school ID     another school than week.yaml names
   --calendar ID   another calendar than the school's file names
   --json          print the findings as JSON

@@ -12,6 +12,7 @@ import type { Arguments } from './arguments.ts';
 import { UsageError } from './usage-error.ts';
 
 export const CONTENT_FOLDER = 'content';
+export const OUTPUT_FOLDER = 'output';
 const LESSONS_FOLDER = 'lessons';
 
 /** Opens the content that a command works with, and holds its options against it. */

@@ -20,8 +20,8 @@ interface Command {
 }
 
 const COMMANDS = {
-  build: { run: build, options: ['content', 'out', 'school', 'calendar', 'replace', 'json', 'quiet', 'help'] },
-  check: { run: check, options: ['content', 'school', 'calendar', 'json', 'quiet', 'help'] },
+  build: { run: build, options: ['content', 'out', 'school', 'calendar', 'qti', 'replace', 'json', 'quiet', 'help'] },
+  check: { run: check, options: ['content', 'out', 'school', 'calendar', 'json', 'quiet', 'help'] },
   nights: {
     run: nights,
     options: [

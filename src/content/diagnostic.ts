@@ -27,7 +27,8 @@ export type RuleId =
   | 'step-minutes'
   | 'quiz-question'
   | 'date-range'
-  | 'output-changed';
+  | 'output-changed'
+  | 'learner-leak';
 
 /** `error`: the lesson cannot be published. `warning`: it can, but should change. `info`: worth knowing. */
 export type Severity = 'error' | 'warning' | 'info';

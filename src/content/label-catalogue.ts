@@ -1,14 +1,10 @@
+import type { LabelEntry } from './label-entry.ts';
+import { MARKING_LABELS } from './labels/marking.ts';
+import { NIGHT_QUESTION_LABELS } from './labels/night-questions.ts';
+import { PAPER_LABELS } from './labels/papers.ts';
+import { QTI_LABELS } from './labels/qti.ts';
+import { SKY_QUESTION_LABELS } from './labels/sky-questions.ts';
 import type { PlaceholderIn } from './template.ts';
-
-/** One fixed word or sentence of a pack. */
-interface LabelEntry {
-  /** The English text, with placeholders in braces; two forms where a number `{n}` decides. */
-  readonly english: string | { readonly one: string; readonly other: string };
-  /** Where it is used, for translators. */
-  readonly about: string;
-  /** Placeholders any of which a translation may use, where the English does not say it all. */
-  readonly mayUse?: readonly string[];
-}
 
 /**
  * Every fixed word of a pack, with its English text. Other languages are files in content/labels.
@@ -336,44 +332,11 @@ export const LABELS = {
   'role-writer': { english: 'Writer', about: 'Writes the answers' },
   'role-checker': { english: 'Checker', about: 'Sees that all agree' },
 
-  // Questions computed from the calendar
-  'quiz-ask-night-of-date': { english: 'Which night is {date}?', about: 'Question, where the day begins at midnight' },
-  'quiz-ask-night-from-sunset': { english: 'Which night is {date}, from sunset on?', about: 'Question' },
-  'quiz-ask-night-from-sunrise': { english: 'Which night is {date}, from sunrise on?', about: 'Question' },
-  'quiz-ask-nights-until': { english: 'Tonight is {tonight}. How many nights until {night}?', about: 'Question' },
-  'quiz-ask-next-in-run': { english: 'Which night comes after {night} this month?', about: 'Question' },
-  'quiz-ask-next-after-last': {
-    english: '{night} is the last night of this month. Which night comes next?',
-    about: 'Question',
-  },
-  'quiz-unit-nights': {
-    english: 'nights',
-    about: 'After the line a number of nights is written on, whatever the number',
-  },
-  'quiz-nights': { english: { one: '{n} night', other: '{n} nights' }, about: 'The answer, in the key' },
-  'quiz-working-date': { english: '{date} is night {number} of the month: {night}.', about: 'In the key' },
-  'quiz-working-said-again': { english: '{night} is said for more than one night this month.', about: 'In the key' },
-  'quiz-working-between': { english: 'The night before is {before}, the night after is {after}.', about: 'In the key' },
-  'quiz-working-count': {
-    english: 'Count on from tonight, starting with the night after: {nights}.',
-    about: 'In the key',
-  },
-  'quiz-working-counted-tonight': {
-    english: 'A learner who counted tonight as well has written {number}.',
-    about: 'In the key',
-  },
-  'quiz-working-next': { english: 'After {night} comes {next}.', about: 'In the key' },
-  'quiz-working-month-ends': {
-    english: 'This month has {number} nights; the next month begins with {night}.',
-    about: 'In the key',
-  },
-  'quiz-working-not-reached': { english: '{night} does not come this time.', about: 'In the key' },
-  'quiz-working-too-early': { english: '{night} would be too early.', about: 'In the key, of a wrong option' },
-  'quiz-working-too-late': { english: '{night} would be too late.', about: 'In the key, of a wrong option' },
-  'quiz-working-mirror': {
-    english: '{night} is its mirror in the other half of the month.',
-    about: 'In the key, of a wrong option',
-  },
+  ...NIGHT_QUESTION_LABELS,
+  ...SKY_QUESTION_LABELS,
+  ...PAPER_LABELS,
+  ...MARKING_LABELS,
+  ...QTI_LABELS,
 
   // Pages of the pack
   'start-here': { english: 'Start here', about: 'The page that is opened first' },

@@ -1,44 +1,47 @@
+import { checkBankQuestions } from './check-bank-questions.ts';
 import { type Checked, checkDocument } from './check-value.ts';
-import type { Diagnostic } from './diagnostic.ts';
-import { checkOneOf, checkUnique, collect, createFault } from './faults.ts';
 import { computeFileId } from './file-id.ts';
-import { questionsSchema, type WrittenQuestions } from './schemas/questions.ts';
-import type { BankQuestion, QuestionBank, SourceFile } from './types.ts';
-import { describePath } from './wording.ts';
-import { parseYamlFile, type YamlDocument } from './yaml-document.ts';
+import { questionsSchema, type WrittenBankQuestion, type WrittenQuestions } from './schemas/questions.ts';
+import type { BankForm, BankQuestion, QuestionBank, SourceFile } from './types.ts';
+import { parseYamlFile } from './yaml-document.ts';
 
 /** Parses and checks a questions file. */
 export function parseQuestionBank(file: SourceFile): Checked<QuestionBank> {
   const document = parseYamlFile(file);
-  return checkDocument(document, questionsSchema, [checkKinds, checkAnswers], (written) =>
+  return checkDocument(document, questionsSchema, [checkBankQuestions], (written) =>
     convertBank(written, computeFileId(file.path)),
   );
-}
-
-function checkKinds(document: YamlDocument): Iterable<Diagnostic> {
-  return checkOneOf(document, ['questions', '*'], ['options', 'answers']);
-}
-
-function* checkAnswers(document: YamlDocument): Generator<Diagnostic> {
-  for (const { path } of collect(document.value, ['questions', '*'])) {
-    const key = String(path.at(-1));
-    yield* checkUnique(document, 'option', ['questions', key, 'options', '*', 'text']);
-    yield* checkUnique(document, 'answer', ['questions', key, 'answers', '*']);
-    const rights = [...collect(document.value, ['questions', key, 'options', '*', 'right'])];
-    const [options] = collect(document.value, ['questions', key, 'options']);
-    // A `right` that is no yes or no has its own error.
-    if (options === undefined || !Array.isArray(options.value) || rights.some(({ value }) => value !== false)) continue;
-    const message = `${describePath(options.path)}: found no right option, expected one or more with \`right: true\`; mark it.`;
-    yield createFault(document, options.path, { rule: 'missing-key', message, expected: 'right: true', part: 'key' });
-  }
 }
 
 function convertBank(written: WrittenQuestions, id: string): QuestionBank {
   // Without prototype, so that a question called `constructor` is found only when it is there.
   const questions: Record<string, BankQuestion> = Object.create(null);
-  for (const [key, { options, ...rest }] of Object.entries(written.questions)) {
-    const checked = options?.map(({ text, right = false }) => ({ text, right }));
-    questions[key] = { ...rest, ...(checked && { options: checked }) };
-  }
+  for (const [key, question] of Object.entries(written.questions)) questions[key] = convertQuestion(question);
   return { id, title: written.title, language: written.language, questions };
+}
+
+function convertQuestion(written: WrittenBankQuestion): BankQuestion {
+  const { ask, marks, working, hint, check } = written;
+  return {
+    ask,
+    ...(marks !== undefined && { marks }),
+    ...(working !== undefined && { working }),
+    ...(hint !== undefined && { hint }),
+    ...(check !== undefined && { check }),
+    ...convertForm(written),
+  };
+}
+
+function convertForm(written: WrittenBankQuestion): BankForm {
+  const { options, answers, forgive, order, headings, pairs, rubric, lines, draw } = written;
+  if (options) return { kind: 'choice', options: options.map(({ right = false, ...rest }) => ({ right, ...rest })) };
+  if (answers) return { kind: 'short', answers, ...(forgive && { forgive }) };
+  if (order) return { kind: 'order', order };
+  if (pairs && headings) return { kind: 'match', headings, pairs };
+  if (rubric) {
+    const rows = rubric.map(({ marks, for: words }) => ({ marks, words }));
+    return { kind: 'open', rubric: rows, ...(lines !== undefined && { lines }) };
+  }
+  if (draw !== undefined) return { kind: 'draw', draw };
+  throw new Error('A question of a questions file came through its checks without a form.');
 }

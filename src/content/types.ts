@@ -1,5 +1,6 @@
 import type { CalendarRules, CivilDate, Observation, Place } from '../calendar/rules.ts';
 import type { Diagnostic } from './diagnostic.ts';
+import type { ForgiveWord } from './question-words.ts';
 
 /** A text file as read: `path` is what messages show, relative to where the author stands, with forward slashes. */
 export interface SourceFile {
@@ -147,16 +148,46 @@ export interface GestureSet {
   readonly recordings: Readonly<Record<string, RunRecording>>;
 }
 
-/** A handwritten question kept for use in any week. Exactly one of `options` and `answers` is there. */
-export interface BankQuestion {
+/** A handwritten question kept for use in any week. */
+export type BankQuestion = {
   readonly ask: string;
-  /** Options to choose from; one or more are right. */
-  readonly options?: readonly { readonly text: string; readonly right: boolean }[];
-  /** Accepted spellings of a short answer; the first is shown in the key. */
-  readonly answers?: readonly string[];
   readonly marks?: number;
   /** For the teacher, shown in the key. */
   readonly working?: string;
+  readonly hint?: string;
+  /** What its right answer is compared with in the week that uses it, such as `night-on wednesday`. */
+  readonly check?: string;
+} & BankForm;
+
+/** How a question of a questions file is answered. */
+export type BankForm =
+  | { readonly kind: 'choice' /** One or more are right. */; readonly options: readonly BankOption[] }
+  | {
+      readonly kind: 'short';
+      /** Accepted spellings; the first is shown in the key. */
+      readonly answers: readonly string[];
+      readonly forgive?: ForgiveWord;
+    }
+  | { readonly kind: 'order' /** In the right order. */; readonly order: readonly string[] }
+  | { readonly kind: 'match'; readonly headings: BankPair; readonly pairs: readonly BankPair[] }
+  | {
+      readonly kind: 'open';
+      /** From the most marks to the fewest. */
+      readonly rubric: readonly { readonly marks: number; readonly words: string }[];
+      readonly lines?: number;
+    }
+  | { readonly kind: 'draw' /** A day of the week, or the name of a night. */; readonly draw: string };
+
+export interface BankOption {
+  readonly text: string;
+  readonly right: boolean;
+  /** Of a wrong one: what it means to choose it; key only. */
+  readonly means?: string;
+}
+
+export interface BankPair {
+  readonly left: string;
+  readonly right: string;
 }
 
 /** A questions file, checked. */

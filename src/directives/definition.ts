@@ -121,7 +121,7 @@ export interface Resolved<Learner, Teacher> {
   readonly run?: { readonly timeline: Timeline; readonly recorded: boolean };
   /** Drawings that the views show with `renderSharedFigure`. */
   readonly figures?: readonly SharedFigure[];
-  /** Pictures of the content folder that the views show, as `images/<packName>`. */
+  /** Pictures of the content folder that the views, papers and key show, as `images/<packName>`. */
   readonly pictures?: readonly ContentPicture[];
   /** Sounds of the content folder that the views play, as `sound/<packName>`. */
   readonly sounds?: readonly ContentSound[];

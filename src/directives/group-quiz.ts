@@ -1,12 +1,12 @@
 import type { ElementContent } from 'hast';
 import { h } from 'hastscript';
-import type { CivilDate } from '../calendar/rules.ts';
-import { addDays, computeMonday, LAST_DATE } from '../content/civil-date.ts';
+import { addDays, clampDate, computeMonday } from '../content/civil-date.ts';
 import { dealPapers } from '../quiz/deal-papers.ts';
 import type { QuizFacts, QuizSheet } from '../quiz/model.ts';
 import { defineDirective, type ResolveContext, type WrittenDirective } from './definition.ts';
 import { LEARNERS_FOLDER, nameKeyAnchor, nameQuizPage } from './page-names.ts';
 import { readQuestions } from './questions/read-questions.ts';
+import { listQuizPictures } from './quiz-pictures.ts';
 
 /** What the teacher's page says of a quiz; the papers and the key are pages of their own. */
 interface QuizCard {
@@ -50,7 +50,12 @@ export const groupQuiz = defineDirective({
       facts: computeFacts(context),
       report: context.report,
     });
-    return { learner: undefined, teacher: computeCard(written, sheet, introduction, context), quiz: sheet };
+    return {
+      learner: undefined,
+      teacher: computeCard(written, sheet, introduction, context),
+      quiz: sheet,
+      pictures: listQuizPictures(sheet, context.gestures),
+    };
   },
   learnerView: () => [],
   teacherView: (card, _children, { labels }) => [
@@ -107,19 +112,16 @@ function nameGroups(count: number | undefined, { school, labels }: ResolveContex
 const DAYS_AHEAD = 7;
 
 /** Questions are about the days from the Monday of the lesson's week to a week after the lesson, whichever are taught. */
-function computeFacts({ almanac, calendar, labels, lesson, toldDates }: ResolveContext): QuizFacts {
+function computeFacts({ almanac, calendar, gestures, labels, lesson, school, toldDates }: ResolveContext): QuizFacts {
   return {
     almanac,
     calendar,
+    gestures,
+    school,
     labels,
     today: lesson.date,
-    from: computeMonday(lesson.date),
-    to: findEarlier(addDays(lesson.date, DAYS_AHEAD), LAST_DATE),
+    from: clampDate(computeMonday(lesson.date)),
+    to: clampDate(addDays(lesson.date, DAYS_AHEAD)),
     toldDates,
   };
-}
-
-function findEarlier(one: CivilDate, other: CivilDate): CivilDate {
-  if (one < other) return one;
-  return other;
 }

@@ -1,7 +1,7 @@
 import type { MoonView } from '../calendar/almanac-types.ts';
 
 /** A direction as the observer sees it with the head upright. */
-type LitSide = 'top' | 'top-left' | 'left' | 'bottom-left' | 'bottom' | 'bottom-right' | 'right' | 'top-right';
+export type LitSide = 'top' | 'top-left' | 'left' | 'bottom-left' | 'bottom' | 'bottom-right' | 'right' | 'top-right';
 
 /** The Moon in a few words' worth of facts, for pages to put into words. */
 export type MoonDescription =
@@ -48,8 +48,12 @@ function shapeOf(litFraction: number): 'crescent' | 'half' | 'gibbous' {
   return litFraction < 0.5 ? 'crescent' : 'gibbous';
 }
 
-/** Eight sectors of 45 degrees, each around its direction, counted counter-clockwise from straight up. */
-function findLitSide(brightLimbDegrees: number): LitSide {
+/**
+ * The side that a direction lies on: eight sectors of 45 degrees, each around its own direction.
+ * @param brightLimbDegrees counter-clockwise from straight up, any turn
+ * @throws RangeError when it is not finite
+ */
+export function findLitSide(brightLimbDegrees: number): LitSide {
   const sector = Math.round((((brightLimbDegrees % 360) + 360) % 360) / 45) % 8;
   const side = sides[sector];
   if (side === undefined) throw new RangeError(`an angle must be a finite number of degrees, not ${brightLimbDegrees}`);

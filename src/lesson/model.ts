@@ -44,6 +44,8 @@ export interface ReaderMedia {
 
 /** A lesson with every directive resolved. Trees are sanitised and trusted. */
 export interface ResolvedLesson {
+  /** The author's file, as messages show it. */
+  readonly file: string;
   readonly head: LessonHead;
   /** Unique in the week: `wednesday`, or `wednesday-lesson-2` for a second lesson that day. Its pages are named after it. */
   readonly slug: string;

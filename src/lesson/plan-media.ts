@@ -14,7 +14,7 @@ export interface MediaPlan {
 /**
  * Plans what the pages of a week show and play. The tracks of learners are planned apart from the teacher's: a shared
  * track would be as long as the longest run of both, and so could tell a learner how many nights the teacher's run up
- * to tonight has.
+ * to tonight has. What a quiz shows is planned for both: the papers are the learners', the key is the teacher's.
  */
 export function planMedia(lessons: readonly PreparedLesson[]): MediaPlan {
   const cuts = new Map<Timeline, TrackCut>();
@@ -26,7 +26,9 @@ export function planMedia(lessons: readonly PreparedLesson[]): MediaPlan {
   );
   const planFor = (learners: boolean): ReaderMedia =>
     planReader(
-      directives.flatMap(({ ready, forLearners }) => (forLearners === learners ? ready : [])),
+      directives.flatMap(({ ready, forLearners }) => {
+        return forLearners === learners || ready.quiz !== undefined ? ready : [];
+      }),
       cuts,
     );
   return { media: { teacher: planFor(false), learners: planFor(true) }, cuts };

@@ -23,6 +23,7 @@ export function renderLesson(prepared: PreparedLesson, view: LessonView): Resolv
   );
   const classBegins = lesson.head.begins ?? school.classBegins;
   return {
+    file: lesson.file,
     head: lesson.head,
     slug: lesson.slug,
     tonight: almanac.nightOn(lesson.date),

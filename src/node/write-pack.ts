@@ -108,7 +108,7 @@ function writeFiles(plan: PackPlan, folder: string): void {
 }
 
 /** What operating systems leave in a folder that somebody has looked at. */
-const LEFT_BY_SYSTEMS: ReadonlySet<string> = new Set(['.DS_Store', 'Thumbs.db', 'desktop.ini']);
+export const LEFT_BY_SYSTEMS: ReadonlySet<string> = new Set(['.DS_Store', 'Thumbs.db', 'desktop.ini']);
 
 function refuseSources(target: string, sources: readonly string[]): void {
   const real = findRealPath(target);
@@ -166,8 +166,8 @@ function describeForeign(folder: string, path: string, what: string): ForeignFil
   );
 }
 
-/** Undefined when there is no manifest of ours. */
-function readManifest(path: string): Manifest | undefined {
+/** The manifest of a pack; undefined when there is none of ours. */
+export function readManifest(path: string): Manifest | undefined {
   try {
     const found: Partial<Manifest> = JSON.parse(readFileSync(path, 'utf8'));
     // Only the file list is used, and a wrong one ends in a refusal, never in a loss.

@@ -16,3 +16,6 @@ export interface Sha256 {
   hex(content: string | Uint8Array): string;
   base64(content: string | Uint8Array): string;
 }
+
+/** Packs files into a ZIP archive, in their order; the same files give the same bytes. Handed in, as the digest is. */
+export type Zip = (files: readonly PackFile[]) => Uint8Array;

@@ -1,6 +1,6 @@
 import type { ContentPicture } from '../content/types.ts';
 import { LEARNERS_FOLDER } from '../directives/page-names.ts';
-import type { ReaderMedia, ResolvedWeek } from '../lesson/model.ts';
+import type { ReaderMedia, ResolvedWeek, UsedPicture } from '../lesson/model.ts';
 import { renderMidi } from '../rhythm/render-midi.ts';
 import { renderWav } from '../rhythm/render-wav.ts';
 import type { Track } from '../rhythm/timeline-types.ts';
@@ -22,7 +22,7 @@ export function planMediaFiles(week: ResolvedWeek, pictures: ReadonlyMap<string,
   const files = new Map<string, Uint8Array>();
   const drum = createDrummer();
   for (const file of [
-    ...listLessonPictures(week, pictures),
+    ...listLessonPictures(listUsed(week), pictures),
     ...listMedia(week.media.teacher, '', drum),
     ...listPictures(listScorePictures(week, listScoreMonths(week)), ''),
     ...listMedia({ tracks: [], ...listSheetMedia(week) }, '', drum),
@@ -36,21 +36,37 @@ export function planMediaFiles(week: ResolvedWeek, pictures: ReadonlyMap<string,
   return [...files].map(([path, content]) => ({ path, content })).sort((a, b) => (a.path < b.path ? -1 : 1));
 }
 
+/**
+ * The pictures and recordings of the learners' part, the same as among all; without the drum tracks, which are made of
+ * numbers alone and take the longest.
+ */
+export function planLearnersMedia(week: ResolvedWeek, pictures: ReadonlyMap<string, Uint8Array>): PackFile[] {
+  const shown = listUsed(week).filter(({ forLearners }) => forLearners);
+  const folder = `${LEARNERS_FOLDER}/`;
+  const files = [
+    ...listLessonPictures(shown, pictures).filter(({ path }) => path.startsWith(folder)),
+    ...listMedia({ ...week.media.learners, tracks: [] }, folder, renderWav),
+  ];
+  return [...new Map(files.map((file) => [file.path, file])).values()];
+}
+
 interface MediaFile {
   readonly path: string;
   readonly content: Uint8Array;
 }
 
 /** The week's own pictures: every one for the teacher, for learners those that a page of theirs shows. */
-function listLessonPictures(week: ResolvedWeek, pictures: ReadonlyMap<string, Uint8Array>): MediaFile[] {
-  return week.lessons
-    .flatMap((lesson) => lesson.pictures)
-    .flatMap(({ path, name, forLearners }) => {
-      const content = pictures.get(path);
-      if (content === undefined) throw new Error(`The picture ${path} was not read.`);
-      const folders = forLearners ? ['', `${LEARNERS_FOLDER}/`] : [''];
-      return folders.map((folder) => ({ path: `${folder}images/${name}`, content }));
-    });
+function listLessonPictures(used: readonly UsedPicture[], pictures: ReadonlyMap<string, Uint8Array>): MediaFile[] {
+  return used.flatMap(({ path, name, forLearners }) => {
+    const content = pictures.get(path);
+    if (content === undefined) throw new Error(`The picture ${path} was not read.`);
+    const folders = forLearners ? ['', `${LEARNERS_FOLDER}/`] : [''];
+    return folders.map((folder) => ({ path: `${folder}images/${name}`, content }));
+  });
+}
+
+function listUsed({ lessons }: ResolvedWeek): UsedPicture[] {
+  return lessons.flatMap(({ pictures }) => pictures);
 }
 
 function listMedia({ tracks, sounds, pictures }: ReaderMedia, folder: string, drum: Drummer): MediaFile[] {

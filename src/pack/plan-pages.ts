@@ -18,15 +18,23 @@ import { renderStartPage } from './pages/start-page.ts';
 export function planPages(week: ResolvedWeek, digest: Digest): PackFile[] {
   const paths = computePackPaths(week);
   const context = createPageContext(week, paths, digest);
-  const placed = listPlacedLessons(context);
   return [
     planPage(paths.start, renderStartPage(context)),
-    ...placed.map((each) => planPage(each.paths.page, renderDayPage(context, each))),
+    ...listPlacedLessons(context).map((each) => planPage(each.paths.page, renderDayPage(context, each))),
     planPage(paths.key, renderKeyPage(context)),
     planPage(paths.score, renderScorePage(context)),
     planPage(paths.gestures, renderGesturesPage(context)),
+    ...planLearnersPages(week, digest),
+  ];
+}
+
+/** The pages for learners alone, the same as among all pages. */
+export function planLearnersPages(week: ResolvedWeek, digest: Digest): PackFile[] {
+  const paths = computePackPaths(week);
+  const placed = listPlacedLessons({ week, paths });
+  return [
     planPage(paths.learners, renderLearnersPage(listForLearners(week, paths.learners, placed, digest))),
-    ...placed.flatMap((each) => planSheets(week, each, digest)),
+    ...placed.flatMap((each) => planSheets(week, each, countQuizzesBefore(placed, each), digest)),
   ];
 }
 
@@ -34,8 +42,18 @@ function planPage(path: string, page: Root): PackFile {
   return { path, content: `${stringifyHast(page)}\n` };
 }
 
+/** Quizzes of the week before a lesson's own. */
+function countQuizzesBefore(placed: readonly PlacedLesson[], lesson: PlacedLesson): number {
+  return placed.slice(0, placed.indexOf(lesson)).reduce((sum, each) => sum + each.lesson.quizzes.length, 0);
+}
+
 /** A lesson's papers and handouts. What is handed to their pages holds no answers. */
-function planSheets(week: ResolvedWeek, { lesson, paths }: PlacedLesson, digest: Digest): PackFile[] {
+function planSheets(
+  week: ResolvedWeek,
+  { lesson, paths }: PlacedLesson,
+  quizzesBefore: number,
+  digest: Digest,
+): PackFile[] {
   const { labels, school } = week;
   const frame = {
     labels,
@@ -47,7 +65,7 @@ function planSheets(week: ResolvedWeek, { lesson, paths }: PlacedLesson, digest:
   };
   return [
     ...lesson.quizzes.map((quiz, index) =>
-      planPage(requirePath(paths, 'papers', index), renderPaperPage(quiz.papers, frame)),
+      planPage(requirePath(paths, 'papers', index), renderPaperPage(quiz.papers, quizzesBefore + index + 1, frame)),
     ),
     ...lesson.handouts.map((handout, index) =>
       planPage(requirePath(paths, 'handouts', index), renderHandoutPage(handout, frame)),

@@ -2,7 +2,7 @@ import type { ElementContent } from 'hast';
 import type { Report } from '../content/diagnostic.ts';
 import { describeFound } from '../content/wording.ts';
 import { foldText, readText } from './fold-text.ts';
-import type { QuestionSource } from './model.ts';
+import type { MatchedPair, QuestionSource, RubricRow, WrittenOption, WrittenSource } from './model.ts';
 
 /** A choice has at least 2 options and at most as many as fit beside letters in a narrow column; our own choice. */
 const FEWEST_OPTIONS = 2;
@@ -28,26 +28,36 @@ interface Fault {
 
 function listFaults(source: QuestionSource): Fault[] {
   if (source.kind === 'computed') return [];
-  const faults: Fault[] = [];
-  if (!source.prompt.some(showsSomething)) {
-    faults.push({ message: 'This question has no text, expected what is asked; write it before the answers.' });
-  }
-  if (source.kind === 'choice') return [...faults, ...listOptionFaults(source.options)];
-  if (foldText(source.answers[0] ?? '') === '') {
-    faults.push({
-      message:
-        'This question has no answer, expected one for the key; write one (in square brackets, or under `answers` in a questions file).',
-    });
-  }
-  return faults;
+  const unasked = 'This question has no text, expected what is asked; write it before the answers.';
+  return [...(source.prompt.some(showsSomething) ? [] : [{ message: unasked }]), ...listAnswerFaults(source)];
 }
+
+function listAnswerFaults(source: WrittenSource): Fault[] {
+  switch (source.kind) {
+    case 'choice':
+      return listOptionFaults(source.options);
+    case 'short':
+      return foldText(source.answers[0] ?? '') === '' ? [{ message: NO_ANSWER }] : [];
+    case 'order':
+      return listPartFaults('This question has', 'things to put in order', source.items);
+    case 'match':
+      return listPairFaults(source.pairs);
+    case 'open':
+      return listRubricFaults(source.rubric, source.marks);
+    case 'draw':
+      return [];
+  }
+}
+
+const NO_ANSWER =
+  'This question has no answer, expected one for the key; write one (in square brackets, or under `answers` in a questions file).';
 
 /** A picture without a text alternative can still be a question. */
 function showsSomething(node: ElementContent): boolean {
   return node.type === 'element' || (node.type === 'text' && node.value.trim() !== '');
 }
 
-function listOptionFaults(options: (QuestionSource & { kind: 'choice' })['options']): Fault[] {
+function listOptionFaults(options: readonly WrittenOption[]): Fault[] {
   const count = options.length;
   if (count < FEWEST_OPTIONS || count > MOST_OPTIONS) {
     const expected = `${FEWEST_OPTIONS} to ${MOST_OPTIONS} options`;
@@ -70,19 +80,88 @@ function listOptionFaults(options: (QuestionSource & { kind: 'choice' })['option
       message: `All \`${count}\` options of this choice are right, expected at least one wrong one; add one, or take marks away (${HOW_TO_MARK}).`,
     });
   }
-  return [...faults, ...listEqualOptions(options.map((option) => readText(option.content)))];
+  return [
+    ...faults,
+    ...listEqual(
+      'Options',
+      'of this choice',
+      options.map(({ content }) => content),
+    ),
+  ];
 }
 
-function listEqualOptions(texts: readonly string[]): Fault[] {
+/** What is to be put in order, or one side of pairs: neither too few nor too many, and all different. */
+function listPartFaults(subject: string, things: string, parts: readonly (readonly ElementContent[])[]): Fault[] {
+  const count = parts.length;
+  if (count < FEWEST_OPTIONS || count > MOST_OPTIONS) {
+    const expected = `${FEWEST_OPTIONS} to ${MOST_OPTIONS}`;
+    const advice = count < FEWEST_OPTIONS ? 'add more' : 'leave some out';
+    return [
+      { message: `${subject} \`${count}\` ${things}, expected ${expected}; ${advice}.`, found: `${count}`, expected },
+    ];
+  }
+  return listEqual('Items', 'to put in order', parts);
+}
+
+function listPairFaults(pairs: readonly MatchedPair[]): Fault[] {
+  const counted = listPartFaults(
+    'This table has',
+    'pairs to match',
+    pairs.map(({ left }) => left),
+  ).filter(({ expected }) => expected !== undefined);
+  if (counted.length > 0) return counted;
+  return [
+    ...listEqual(
+      'Rows',
+      'on the left',
+      pairs.map(({ left }) => left),
+    ),
+    ...listEqual(
+      'Rows',
+      'on the right',
+      pairs.map(({ right }) => right),
+    ),
+  ];
+}
+
+function listRubricFaults(rubric: readonly RubricRow[], marks: number | undefined): Fault[] {
+  const [top] = rubric;
+  if (top === undefined) {
+    return [{ message: 'This rubric is empty, expected what earns the marks; write `rubric="2: …; 1: …"`.' }];
+  }
+  const faults: Fault[] = [];
+  const risen = rubric.findIndex((row, place) => row.marks >= (rubric[place - 1]?.marks ?? Number.POSITIVE_INFINITY));
+  if (risen > 0) {
+    const found = `${rubric[risen]?.marks}`;
+    faults.push({
+      message: `This rubric gives \`${found}\` after \`${rubric[risen - 1]?.marks}\`, expected fewer marks from one part to the next; put the part with the most marks first.`,
+      found,
+    });
+  }
+  if (marks !== undefined && marks !== top.marks) {
+    faults.push({
+      message: `This question has \`marks=${marks}\` and a rubric that gives up to \`${top.marks}\`, expected the same; change one of them, or leave \`marks\` out.`,
+      found: `${marks}`,
+      expected: `${top.marks}`,
+    });
+  }
+  return faults;
+}
+
+/** Things that read alike, or show the same. */
+function listEqual(things: string, where: string, contents: readonly (readonly ElementContent[])[]): Fault[] {
   const first = new Map<string, number>();
-  return texts.flatMap((text, place) => {
-    const earlier = first.get(foldText(text));
+  return contents.flatMap((content, place) => {
+    const text = readText(content);
+    // Pictures without words are told apart by what is drawn.
+    const folded = foldText(text) === '' ? JSON.stringify(content) : foldText(text);
+    const earlier = first.get(folded);
     if (earlier === undefined) {
-      first.set(foldText(text), place + 1);
+      first.set(folded, place + 1);
       return [];
     }
     const shown = text.replace(/\s+/gu, ' ').trim();
-    const message = `Options ${earlier} and ${place + 1} of this choice are both ${describeFound(shown)}, expected different texts; change one or take it out.`;
+    const message = `${things} ${earlier} and ${place + 1} ${where} are both ${describeFound(shown)}, expected different texts; change one or take it out.`;
     return [{ message, found: shown }];
   });
 }

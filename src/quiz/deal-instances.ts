@@ -1,21 +1,28 @@
 import type { Report } from '../content/diagnostic.ts';
 import { drawEvenBand, isEven } from './even-band.ts';
-import type { ComputedKind, QuestionSource, QuizFacts } from './model.ts';
+import { listAskable } from './list-askable.ts';
+import type { ComputedSource, QuestionSource, QuizFacts } from './model.ts';
 import { nameNightFact, type QuestionInstance } from './questions/question-instance.ts';
-import { QUESTION_KINDS } from './questions/question-kinds.ts';
+import type { ComputedKind } from './questions/question-kinds.ts';
 import { createRandom, type Random } from './random.ts';
-
-type ComputedSource = QuestionSource & { kind: 'computed' };
+import { describeDates, reportNothing, reportTold, reportTooFew } from './report-shortage.ts';
+import { shareOut } from './share-out.ts';
 
 /** The instances of each computed question, one a group, in the order of the groups. */
 export type DealtInstances = ReadonlyMap<QuestionSource, readonly QuestionInstance[]>;
 
+/** A computed question with all instances that would do for it. */
+interface Asked {
+  readonly source: ComputedSource;
+  readonly pool: readonly QuestionInstance[];
+}
+
 /**
  * Deals the instances of the computed questions to the groups. No paper gets an instance twice, and groups get different
- * ones, about equally hard, as far as there are enough; where there are not, some groups share one and a warning
- * `quiz-question` says so. A question whose paper could not get an instance of its own is an error, and has no entry.
- * An instance whose answer the learners have on paper, on a handout or in the words of another question of the quiz,
- * is used only when there is no other, with a warning.
+ * ones, of one level and about equally hard, as far as there are enough; where there are not, some groups share one and a
+ * warning `quiz-question` says so. A question whose paper could not get an instance of its own is an error, and has no
+ * entry. An instance whose answer the learners have on paper, on a handout or in the words of another question of the
+ * quiz, is used only when there is no other, with a warning.
  */
 export function dealInstances(
   sources: readonly QuestionSource[],
@@ -24,124 +31,96 @@ export function dealInstances(
   seed: string,
   report: Report,
 ): DealtInstances {
-  const byKind = groupByKind(sources.filter(isComputed));
-  const listed = new Map(Array.from(byKind.keys(), (ask) => [ask, QUESTION_KINDS[ask](facts)] as const));
+  const askable = listAskable(sources.filter(isComputed), facts);
   const told = new Set([
     ...Array.from(facts.toldDates, nameNightFact),
-    ...Array.from(listed.values()).flatMap((instances) => instances.flatMap(({ tells }) => tells)),
+    ...Array.from(askable.values()).flatMap((pool) => pool.flatMap(({ tells }) => tells)),
   ]);
   const dealt = new Map<QuestionSource, readonly QuestionInstance[]>();
-  for (const [ask, sameKind] of byKind) {
-    const all = listed.get(ask) ?? [];
-    const kept = all.filter((instance) => !told.has(instance.asks));
-    const pool = kept.length >= sameKind.length ? kept : all;
-    if (pool.length > kept.length) reportTold(ask, sameKind, facts, report);
-    reportShortage(ask, sameKind, pool.length, groups, facts, report);
-    const usable = sameKind.slice(0, pool.length);
-    const hands = dealHands(pool, usable.length, groups, createRandom(`${seed}\n${ask}`));
-    usable.forEach((source, row) => {
-      dealt.set(source, hands[row] ?? []);
-    });
+  for (const [ask, sameKind] of groupByKind(askable)) {
+    const chosen = sameKind.map((asked) => leaveOutTold(asked, sameKind, told, facts, report));
+    // Those with the least to choose from are dealt first, so that others leave them something.
+    const inTurn = chosen.toSorted((one, other) => one.pool.length - other.pool.length);
+    const random = createRandom(`${seed}\n${ask}`);
+    for (const [source, hand] of dealHands(inTurn, groups, random, facts, report)) dealt.set(source, hand);
   }
   return dealt;
-}
-
-/** A hand for each question: an instance a group. */
-function dealHands(
-  pool: readonly QuestionInstance[],
-  rows: number,
-  groups: number,
-  random: Random,
-): (readonly QuestionInstance[])[] {
-  // No instance is seen twice in the room. Where that cannot be, or not evenly: neighbouring rows of a Latin square.
-  const apart = findHandsApart(pool, rows, groups, random);
-  if (apart !== undefined) return apart;
-  const shared = drawEvenBand(pool, Math.min(pool.length, Math.max(groups, rows)), random);
-  return Array.from({ length: rows }, (_, row) =>
-    Array.from({ length: groups }, (_, group) => shared[(group + row) % shared.length]).filter(
-      (instance) => instance !== undefined,
-    ),
-  );
-}
-
-function findHandsApart(
-  pool: readonly QuestionInstance[],
-  rows: number,
-  groups: number,
-  random: Random,
-): QuestionInstance[][] | undefined {
-  let left = pool;
-  const hands: QuestionInstance[][] = [];
-  while (hands.length < rows) {
-    if (left.length < groups) return undefined;
-    const hand = drawEvenBand(left, groups, random);
-    if (!isEven(hand)) return undefined;
-    hands.push(hand);
-    left = left.filter((instance) => !hand.includes(instance));
-  }
-  return hands;
 }
 
 function isComputed(source: QuestionSource): source is ComputedSource {
   return source.kind === 'computed';
 }
 
-function groupByKind(sources: readonly ComputedSource[]): Map<ComputedKind, ComputedSource[]> {
-  const byKind = new Map<ComputedKind, ComputedSource[]>();
-  for (const source of sources) byKind.set(source.ask, [...(byKind.get(source.ask) ?? []), source]);
+function groupByKind(
+  askable: ReadonlyMap<ComputedSource, readonly QuestionInstance[]>,
+): Map<ComputedKind, readonly Asked[]> {
+  const byKind = new Map<ComputedKind, Asked[]>();
+  for (const [source, pool] of askable) {
+    const sameKind = byKind.get(source.ask);
+    if (sameKind === undefined) byKind.set(source.ask, [{ source, pool }]);
+    else sameKind.push({ source, pool });
+  }
   return byKind;
 }
 
-function reportTold(ask: ComputedKind, [source]: readonly ComputedSource[], { from, to }: QuizFacts, report: Report) {
-  if (source === undefined) return;
-  report({
-    rule: 'quiz-question',
-    severity: 'warning',
-    place: source.place,
-    message: `\`ask=${ask}\` finds too little to ask from \`${from}\` to \`${to}\` but nights that a handout or another question names, expected questions whose answers the learners do not have on paper; take nights out of the handouts or use another \`ask\`.`,
-  });
-}
-
-function reportShortage(
-  ask: ComputedKind,
-  sources: readonly ComputedSource[],
-  available: number,
-  groups: number,
+/** Keeps to what the learners do not have on paper yet, where that is enough for all questions of the kind. */
+function leaveOutTold(
+  { source, pool }: Asked,
+  sameKind: readonly Asked[],
+  told: ReadonlySet<string>,
   facts: QuizFacts,
   report: Report,
-): void {
-  sources.forEach((source, row) => {
-    const fault = describeShortage(ask, row, available, groups, `from \`${facts.from}\` to \`${facts.to}\``);
-    if (fault === undefined) return;
-    const expected = String(row >= available ? row + 1 : groups);
-    report({ rule: 'quiz-question', place: source.place, found: String(available), expected, ...fault });
-  });
+): Asked {
+  const kept = pool.filter((instance) => !told.has(instance.asks));
+  if (kept.length >= sameKind.length || kept.length === pool.length) return { source, pool: kept };
+  // One warning for a kind: its questions share the dates.
+  if (sameKind[0]?.source === source) reportTold(source, describeDates(source, facts), report);
+  return { source, pool };
 }
 
-function describeShortage(
-  ask: ComputedKind,
-  row: number,
-  available: number,
+/** A hand for each question that can be asked: an instance a group. */
+function dealHands(
+  inTurn: readonly Asked[],
   groups: number,
-  dates: string,
-): { severity: 'error' | 'warning'; message: string } | undefined {
-  if (available === 0) {
-    return {
-      severity: 'error',
-      message: `\`ask=${ask}\` finds nothing to ask ${dates}, expected at least one question; use another \`ask\` or write the question by hand.`,
-    };
+  random: Random,
+  facts: QuizFacts,
+  report: Report,
+): Map<ComputedSource, readonly QuestionInstance[]> {
+  const hands = new Map<ComputedSource, readonly QuestionInstance[]>();
+  const taken = new Set<string>();
+  for (const { source, pool } of inTurn) {
+    const free = pool.filter(({ asks }) => !taken.has(asks));
+    const hand = dealHand(free, pool, groups, hands, random);
+    if (hand === undefined) {
+      reportNothing(source, hands.size, pool.length, facts, report);
+      continue;
+    }
+    const different = new Set(hand).size;
+    if (different < groups) reportTooFew(source, different, groups, facts, report);
+    for (const { asks } of hand) taken.add(asks);
+    hands.set(source, hand);
   }
-  if (row >= available) {
-    return {
-      severity: 'error',
-      message: `This quiz has \`ask=${ask}\` \`${row + 1}\` times up to here and \`${available}\` different questions for it ${dates}, expected one each time; take it out or use another \`ask\`.`,
-    };
+  return hands;
+}
+
+/**
+ * An instance a group. None of them is seen twice in the room where there are enough that are about equally hard; else
+ * groups share instances, as few as can be, and no paper gets one that it has. Nothing where a paper would have to.
+ */
+function dealHand(
+  free: readonly QuestionInstance[],
+  pool: readonly QuestionInstance[],
+  groups: number,
+  dealt: ReadonlyMap<ComputedSource, readonly QuestionInstance[]>,
+  random: Random,
+): readonly QuestionInstance[] | undefined {
+  if (free.length >= groups) {
+    const hand = drawEvenBand(free, groups, random);
+    if (isEven(hand)) return hand;
   }
-  if (available < groups) {
-    return {
-      severity: 'warning',
-      message: `\`ask=${ask}\` has \`${available}\` different questions ${dates}, expected \`${groups}\`, one a group; some groups get the same, so seat them apart, ask for fewer groups or use another \`ask\`.`,
-    };
-  }
-  return undefined;
+  const papers = Array.from({ length: groups }, (_, group) => {
+    return new Set(Array.from(dealt.values(), (earlier) => earlier[group]?.asks));
+  });
+  const band = drawEvenBand(pool, Math.min(pool.length, groups + dealt.size), random);
+  return shareOut(band, papers) ?? shareOut([...band, ...pool.filter((each) => !band.includes(each))], papers);
 }

@@ -4,19 +4,10 @@ import { checkQuestion } from './check-question.ts';
 import { copyContent } from './copy-content.ts';
 import { type DealtInstances, dealInstances } from './deal-instances.ts';
 import { type DrawnQuestion, drawComputed, drawWritten } from './draw-question.ts';
-import type {
-  AnswerSpace,
-  KeyAnswer,
-  KeyPaper,
-  LearnerPaper,
-  LearnerQuestion,
-  QuestionSource,
-  QuizFacts,
-  QuizSheet,
-} from './model.ts';
-import { orderOptions } from './option-order.ts';
-import type { QuestionInstance } from './questions/question-instance.ts';
-import { createRandom } from './random.ts';
+import type { KeyPaper, LearnerPaper, QuestionSource, QuizFacts, QuizSheet } from './model.ts';
+import { type Placing, placeAnswers } from './place-answers.ts';
+import { createRandom, type Random } from './random.ts';
+import { renderKeyAnswer, renderLearnerQuestion } from './render-question.ts';
 
 /** What papers are dealt from. */
 export interface DealRequest {
@@ -47,12 +38,13 @@ export function dealPapers(request: DealRequest): QuizSheet {
   const instances = dealInstances(checked, groups.length, facts, seed, report);
   const asked = checked.filter((source) => source.kind !== 'computed' || instances.has(source));
   const written = new Map(asked.flatMap((source) => drawIfWritten(source, facts)));
+  let before: readonly Placing[] | undefined;
   const dealt = groups.map((name, group) => {
     const random = createRandom(`${seed}\npaper ${group + 1}`);
-    const drawn = asked.map(
-      (source) => written.get(source) ?? drawComputed(source, requireInstance(instances, source, group), facts, random),
-    );
-    return dealPaper(request, name, drawn, orderAllOptions(asked, drawn, seed, group));
+    const drawn = asked.map((source) => written.get(source) ?? drawDealt(source, instances, group, random));
+    const placings = placeAnswers(drawn, `${seed}\nplaces of paper ${group + 1}`, before);
+    before = placings.map((placing, place) => (asked[place]?.kind === 'computed' ? [] : placing));
+    return dealPaper(request, name, drawn, placings);
   });
   return {
     title: request.title,
@@ -72,21 +64,23 @@ function drawIfWritten(source: QuestionSource, facts: QuizFacts): (readonly [Que
   return source.kind === 'computed' ? [] : [[source, drawWritten(source, facts.calendar)]];
 }
 
-function requireInstance(instances: DealtInstances, source: QuestionSource, group: number): QuestionInstance {
+function drawDealt(source: QuestionSource, instances: DealtInstances, group: number, random: Random): DrawnQuestion {
   const instance = instances.get(source)?.[group];
-  if (instance === undefined) throw new Error(`No instance of a computed question was dealt to group ${group + 1}.`);
-  return instance;
+  if (source.kind !== 'computed' || instance === undefined) {
+    throw new Error(`No instance of a computed question was dealt to group ${group + 1}.`);
+  }
+  return drawComputed(source, instance, random);
 }
 
 function dealPaper(
   request: DealRequest,
   group: string,
   drawn: readonly DrawnQuestion[],
-  ordered: readonly PlacedOption[][],
+  placings: readonly Placing[],
 ): { paper: LearnerPaper; key: KeyPaper } {
   const totalMarks = drawn.reduce((sum, { marks }) => sum + marks, 0);
-  const questions = drawn.map((question, place) => renderLearnerQuestion(question, place + 1, ordered[place] ?? []));
-  const answers = drawn.map((question, place) => renderKeyAnswer(question, place + 1, ordered[place] ?? []));
+  const questions = drawn.map((question, place) => renderLearnerQuestion(question, place + 1, placings[place] ?? []));
+  const answers = drawn.map((question, place) => renderKeyAnswer(question, place + 1, placings[place] ?? []));
   return {
     paper: {
       title: request.title,
@@ -97,59 +91,5 @@ function dealPaper(
       totalMarks,
     },
     key: { group, answers, totalMarks },
-  };
-}
-
-/** An option in its place on the paper. Never handed to a learner's model as it is. */
-interface PlacedOption {
-  readonly letter: string;
-  readonly content: ElementContent[];
-  readonly right: boolean;
-}
-
-/** The options of each question in the order of a paper; none for a written answer. */
-function orderAllOptions(
-  asked: readonly QuestionSource[],
-  drawn: readonly DrawnQuestion[],
-  seed: string,
-  paper: number,
-): PlacedOption[][] {
-  return drawn.map(({ answer }, question) => {
-    if (answer.kind === 'line') return [];
-    const right = answer.right.map((content) => ({ content: copyContent(content), right: true }));
-    const wrong = answer.wrong.map((content) => ({ content: copyContent(content), right: false }));
-    const shared = asked[question]?.kind !== 'computed';
-    const ordered = orderOptions([...right, ...wrong], { seed, question, paper, shared });
-    return ordered.map((option, place) => ({ ...option, letter: String.fromCharCode(FIRST_LETTER + place) }));
-  });
-}
-
-/** Code of "A". */
-const FIRST_LETTER = 65;
-
-function renderLearnerQuestion(
-  question: DrawnQuestion,
-  number: number,
-  placed: readonly PlacedOption[],
-): LearnerQuestion {
-  return { number, prompt: copyContent(question.prompt), marks: question.marks, space: renderSpace(question, placed) };
-}
-
-function renderSpace({ answer }: DrawnQuestion, placed: readonly PlacedOption[]): AnswerSpace {
-  if (answer.kind === 'line') return answer.unit === undefined ? { kind: 'line' } : { kind: 'line', unit: answer.unit };
-  const options = placed.map(({ letter, content }) => ({ letter, content: copyContent(content) }));
-  return { kind: 'options', several: answer.right.length > 1, options };
-}
-
-function renderKeyAnswer(question: DrawnQuestion, number: number, placed: readonly PlacedOption[]): KeyAnswer {
-  const right = placed.filter((option) => option.right);
-  const answers = question.answer.kind === 'line' ? question.answer.accepted : right.map(({ content }) => content);
-  return {
-    number,
-    prompt: copyContent(question.prompt),
-    letters: right.map(({ letter }) => letter),
-    answers: answers.map(copyContent),
-    working: copyContent(question.working),
-    marks: question.marks,
   };
 }

@@ -1,3 +1,4 @@
+import type { Level } from './questions/question-instance.ts';
 import { pick, type Random, shuffle } from './random.ts';
 
 /** How much a question asks of a learner, to be held against others of its kind. */
@@ -14,16 +15,22 @@ const WIDEST_SPREAD = 3;
 /** Whether items are about equally hard, as {@link drawEvenBand} means it. */
 export function isEven(items: readonly Graded[]): boolean {
   const nights = items.map(({ hardness }) => hardness.nights);
-  const hurdles = new Set(items.map(({ hardness }) => hardness.hurdle));
-  return hurdles.size <= 1 && Math.max(...nights) - Math.min(...nights) <= WIDEST_SPREAD;
+  const sides = new Set(items.map(nameSide));
+  return sides.size <= 1 && Math.max(...nights) - Math.min(...nights) <= WIDEST_SPREAD;
 }
 
 interface Graded {
   readonly hardness: Hardness;
+  readonly level: Level;
+}
+
+/** Items of two sides are never equally hard: another level, or a count that meets something in the way. */
+function nameSide({ hardness, level }: Graded): string {
+  return `${level} ${hardness.hurdle}`;
 }
 
 /**
- * Draws items that are about equally hard, in an order of chance: all with a hurdle or all without, and between the
+ * Draws items that are about equally hard, in an order of chance: of one level, all with a hurdle or all without, and between the
  * shortest and the longest count at most 3 nights. Where there are not so many alike, the spread is as small as can be,
  * and only where neither kind has enough do both come together.
  * Every item can be drawn unless too few are like it: the band is laid around one that chance picks.
@@ -32,7 +39,7 @@ interface Graded {
 export function drawEvenBand<Item extends Graded>(items: readonly Item[], count: number, random: Random): Item[] {
   if (count > items.length) throw new RangeError(`Cannot draw ${count} of ${items.length} items.`);
   if (count === 0) return [];
-  const sides = [true, false].map((hurdle) => items.filter(({ hardness }) => hardness.hurdle === hurdle));
+  const sides = [...new Set(items.map(nameSide))].map((side) => items.filter((item) => nameSide(item) === side));
   const enough = sides.filter((side) => side.length >= count);
   const bands = (enough.length > 0 ? enough : [items]).flatMap((side) => listBands(side, count));
   const narrowest = Math.max(WIDEST_SPREAD, Math.min(...bands.map(({ spread }) => spread)));

@@ -10,8 +10,9 @@ function readNode(node: ElementContent): string {
   if (node.type === 'text') return node.value;
   if (node.type !== 'element') return '';
   if (node.tagName === 'br') return ' ';
-  const alt = node.properties['alt'];
-  return node.tagName === 'img' && typeof alt === 'string' ? alt : readText(node.children);
+  const { alt, ariaLabel } = node.properties;
+  if (node.tagName === 'img' && typeof alt === 'string') return alt;
+  return node.tagName === 'svg' && typeof ariaLabel === 'string' ? ariaLabel : readText(node.children);
 }
 
 /** A text as a marker compares it: way of encoding (NFC), upper and lower case and white space make no difference. */

@@ -131,13 +131,13 @@ globalThis.lookAt = {
   },
 };
 
-/** The page's text as it is seen, without what its script adds: the players of runs. */
+/** The page's text as it is seen, without what its script adds: the players of runs, the offer of help with marking. */
 function readWritten() {
-  const players = [...document.querySelectorAll('.run-player')];
-  for (const player of players) player.hidden = true;
+  const added = [...document.querySelectorAll('.run-player, .marking-offer')];
+  for (const part of added) part.hidden = true;
   // biome-ignore lint/performance/useDomNodeTextContent: what is wanted is the text as it is seen.
   const text = document.body.innerText;
-  for (const player of players) player.hidden = false;
+  for (const part of added) part.hidden = false;
   return text;
 }
 

@@ -190,7 +190,51 @@ recordings:
       { text: 'x', right: true },
       { text: 'y', right: false },
     ];
-    expect(value?.questions['a']).toEqual({ ask: 'Which?', options });
+    expect(value?.questions['a']).toStrictEqual({ ask: 'Which?', kind: 'choice', options });
+  });
+
+  it('of questions: every form, without the keys that are left out', () => {
+    const forms = {
+      short: '{ ask: Q, answers: [a, b], forgive: case, marks: 2, working: W, hint: H, check: night-on monday }',
+      order: '{ ask: Q, order: [a, b] }',
+      match: '{ ask: Q, headings: { left: L, right: R }, pairs: [{ left: a, right: b }, { left: c, right: d }] }',
+      open: '{ ask: Q, rubric: [{ marks: 2, for: a }, { marks: 0, for: b }], lines: 4 }',
+      draw: '{ ask: Q, draw: "  Half   Shell " }',
+      constructor: '{ ask: Q, options: [{ text: a, right: true }, { text: b, means: M }] }',
+    };
+    const lines = Object.entries(forms).map(([key, form]) => `  ${key}: ${form}\n`);
+    const text = `title: Q\nlanguage: en\nquestions:\n${lines.join('')}`;
+    const { value, diagnostics } = parseQuestionBank({ path: 'q.yaml', text });
+    expect(diagnostics).toEqual([]);
+    expect({ ...value?.questions }).toEqual({
+      short: {
+        ...{ ask: 'Q', kind: 'short', answers: ['a', 'b'], forgive: 'case' },
+        ...{ marks: 2, working: 'W', hint: 'H', check: 'night-on monday' },
+      },
+      order: { ask: 'Q', kind: 'order', order: ['a', 'b'] },
+      match: {
+        ...{ ask: 'Q', kind: 'match', headings: { left: 'L', right: 'R' } },
+        pairs: [
+          { left: 'a', right: 'b' },
+          { left: 'c', right: 'd' },
+        ],
+      },
+      open: {
+        ...{ ask: 'Q', kind: 'open', lines: 4 },
+        rubric: [
+          { marks: 2, words: 'a' },
+          { marks: 0, words: 'b' },
+        ],
+      },
+      draw: { ask: 'Q', kind: 'draw', draw: 'Half Shell' },
+      constructor: {
+        ...{ ask: 'Q', kind: 'choice' },
+        options: [
+          { text: 'a', right: true },
+          { text: 'b', right: false, means: 'M' },
+        ],
+      },
+    });
   });
 
   it('of front matter', () => {

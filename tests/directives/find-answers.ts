@@ -31,16 +31,35 @@ export function splitSentences(text: string): string[] {
     .filter((sentence) => sentence.length > 14);
 }
 
-/** Written answers and workings of a lesson, read from its Markdown line by line. */
+/** What a lesson's Markdown keeps for the key, read line by line: answers, workings, hints, rubrics, what options mean. */
 export function listWrittenAnswers(markdown: string): string[] {
-  const lines = markdown.split('\n').filter((line) => line.trimStart().startsWith('::answer'));
-  return lines.flatMap((line) => [
-    ...(/::answer\[([^\]]+)\]/.exec(line)?.slice(1) ?? []),
-    ...(/accept="([^"]+)"/.exec(line)?.[1]?.split(';') ?? [])
-      .map((spelling) => spelling.trim())
-      .filter((spelling) => spelling !== ''),
-    ...(/working="([^"]+)"/.exec(line)?.slice(1) ?? []),
-  ]);
+  const lines = markdown.split(/\r?\n/);
+  const answers = lines.filter((line) => line.trimStart().startsWith('::answer'));
+  return [
+    ...answers.flatMap((line) => [
+      ...(/::answer\[([^\]]+)\]/.exec(line)?.slice(1) ?? []),
+      ...splitList(/accept="([^"]+)"/.exec(line)?.[1]),
+      ...(/working="([^"]+)"/.exec(line)?.slice(1) ?? []),
+      ...(/hint="([^"]+)"/.exec(line)?.slice(1) ?? []),
+      ...splitList(/rubric="([^"]+)"/.exec(line)?.[1]).map((row) => row.replace(/^\d+\s*:\s*/, '')),
+    ]),
+    ...listReasons(lines),
+  ].filter((secret) => secret !== '');
+}
+
+function splitList(value = ''): string[] {
+  return value.split(';').map((part) => part.trim());
+}
+
+/** Lines of quotations under options. */
+function listReasons(lines: readonly string[]): string[] {
+  let underOption = false;
+  return lines.flatMap((line) => {
+    if (line.trim() === '') return [];
+    const [, reason] = /^\s+>\s*(.*)$/.exec(line) ?? [];
+    if (reason === undefined) underOption = /^\s*- \[[ xX]\] /.test(line);
+    return underOption && reason !== undefined ? [reason.replaceAll('*', '')] : [];
+  });
 }
 
 /** Lists of options on a page, each option with its words and letter left out: all of a list must be the same. */

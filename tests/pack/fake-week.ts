@@ -6,7 +6,7 @@ import type { CivilDate, PhaseName } from '../../src/calendar/rules.ts';
 import { createLabels } from '../../src/content/labels.ts';
 import type { Calendar, GestureSet, School, WeekDay, WeekPlan } from '../../src/content/types.ts';
 import type { ResolvedLesson, ResolvedWeek } from '../../src/lesson/model.ts';
-import type { KeyPaper, LearnerPaper, QuizSheet } from '../../src/quiz/model.ts';
+import type { ExpectedAnswer, KeyAnswer, KeyOption, KeyPaper, LearnerPaper, QuizSheet } from '../../src/quiz/model.ts';
 import { explainRecord } from './sample-explanation.ts';
 
 /** What a test may set of a fake week; the rest has defaults. */
@@ -146,9 +146,9 @@ export function buildFakeQuiz(number: number, groups: readonly string[] = ['Hero
         group,
         totalMarks: 4,
         answers: [
-          key(1, 1, ['A'], ['the Sun'], 'The Sun always lights one half.'),
-          key(2, 2, [], ['4'], 'Count on from tonight.'),
-          key(3, 1, [], [SECRET, 'another spelling'], ''),
+          key(1, 1, { kind: 'options', options: keyOptions }, 'The Sun always lights one half.'),
+          key(2, 2, line(['4'], 'nights'), 'Count on from tonight.'),
+          key(3, 1, line([SECRET, 'another spelling']), ''),
         ],
       }),
     ),
@@ -161,6 +161,7 @@ function buildLesson(options: FakeLessonOptions, index: number, plan: WeekPlan, 
   const date = renderCivilDate(parseCivilDate(plan.begins) + DAYS.indexOf(day));
   const slug = options.slug ?? day;
   return {
+    file: `lessons/fake-week/${slug}.md`,
     head: {
       title: `Lesson ${index + 1}`,
       day,
@@ -287,15 +288,26 @@ function viewMoon({ nightOfMonth, beginsMs }: NightRecord, up: boolean): MoonVie
   };
 }
 
-function key(number: number, marks: number, letters: string[], answers: string[], working: string) {
+function key(number: number, marks: number, expected: ExpectedAnswer, working: string): KeyAnswer {
   return {
     number,
-    prompt: [text(`Question ${number} once more`)],
-    letters,
-    answers: answers.map((answer) => [text(answer)]),
-    working: working === '' ? [] : [text(working)],
     marks,
+    prompt: [text(`Question ${number} once more`)],
+    expected,
+    working: working === '' ? [] : [text(working)],
   };
+}
+
+const keyOptions: readonly KeyOption[] = [
+  { ...option('A', 'the Sun'), right: true, means: [] },
+  { ...option('B', 'the sea'), right: false, means: [text('Has seen it shine on water.')] },
+];
+
+/** Spellings that count on a line. */
+function line(spellings: readonly string[], unit?: string): ExpectedAnswer {
+  const accepted = spellings.map((spelling) => [text(spelling)]);
+  const forgive = { case: true, accents: true };
+  return { kind: 'line', accepted, forgive, slips: [], ...(unit === undefined ? {} : { unit }) };
 }
 
 function option(letter: string, words: string) {

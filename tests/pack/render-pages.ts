@@ -47,7 +47,7 @@ export function renderPages(week: ResolvedWeek): Map<string, Root> {
     pages.set(own.page, renderDayPage(context, placed));
     const papers = lesson.quizzes.map((quiz, index) => {
       const path = own.papers[index] ?? '';
-      pages.set(path, renderPaperPage(quiz.papers, frame));
+      pages.set(path, renderPaperPage(quiz.papers, index + 1, frame));
       return { title: quiz.title, kind: 'papers', path };
     });
     const handouts = lesson.handouts.map((handout, index) => {

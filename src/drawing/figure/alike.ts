@@ -12,11 +12,26 @@ import { seeGesture } from './see-gesture.ts';
  */
 const alikeBelow = 0.25;
 
+/** Two gestures of a set, by their keys. */
+interface AlikePair {
+  readonly first: string;
+  readonly second: string;
+}
+
+/** Worked out once for each set: for the warning of it, and for each quiz that shows gestures. */
+const known = new WeakMap<GestureSet, readonly AlikePair[]>();
+
 /**
  * Gives the pairs of gestures of a set that look alike when they are drawn, by their keys, in the order of the file.
  * Two with the same picture file are alike; one with a picture is not compared with one that is drawn.
  */
-export function listAlikeGestures(set: GestureSet): { readonly first: string; readonly second: string }[] {
+export function listAlikeGestures(set: GestureSet): readonly AlikePair[] {
+  const pairs = known.get(set) ?? findAlikePairs(set);
+  known.set(set, pairs);
+  return pairs;
+}
+
+function findAlikePairs(set: GestureSet): AlikePair[] {
   const entries = Object.entries(set.gestures).map(([key, gesture]) => ({ key, look: findLook(gesture) }));
   return entries.flatMap(({ key: first, look }, index) =>
     entries

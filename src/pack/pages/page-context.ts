@@ -24,7 +24,7 @@ export function createPageContext(week: ResolvedWeek, paths: PackPaths, digest: 
 }
 
 /** The week's lessons with their paths, in order. Throws when the paths belong to another week. */
-export function listPlacedLessons({ week, paths }: PageContext): PlacedLesson[] {
+export function listPlacedLessons({ week, paths }: Pick<PageContext, 'week' | 'paths'>): PlacedLesson[] {
   return week.lessons.map((lesson, index) => {
     const lessonPaths = paths.lessons[index];
     if (lessonPaths === undefined) throw new Error(`No paths for the lesson \`${lesson.slug}\`.`);

@@ -7,6 +7,7 @@ import handout from '../styles/handout.css?raw';
 import key from '../styles/key.css?raw';
 import learners from '../styles/learners.css?raw';
 import lesson from '../styles/lesson.css?raw';
+import marking from '../styles/marking.css?raw';
 import moon from '../styles/moon.css?raw';
 import paper from '../styles/paper.css?raw';
 import player from '../styles/player.css?raw';
@@ -23,7 +24,7 @@ import tokens from '../styles/tokens.css?raw';
 export const pageStyles = {
   start: joinSheets(directives, moon, steps, start, printA4),
   lesson: joinSheets(directives, moon, steps, lesson, figure, gestures, player, scoreStrip, printA4),
-  key: joinSheets(key, printA4),
+  key: joinSheets(key, marking, printA4),
   paper: joinSheets(paper, printA4),
   handout: joinSheets(directives, moon, handout, figure, gestures, player, scoreStrip, printA4),
   learners: joinSheets(learners, printA4),

@@ -1,7 +1,8 @@
 import type { Element, ElementContent } from 'hast';
 import { h } from 'hastscript';
 import type { Labels } from '../../content/labels.ts';
-import type { AnswerSpace, LearnerOption, LearnerQuestion } from '../../quiz/model.ts';
+import type { AnswerSpace, LearnerQuestion } from '../../quiz/model.ts';
+import { renderAnswerSpace } from './answer-space.ts';
 
 /** A question with its marks at the edge and the space to answer in. The number is the list's own, hung in the margin. */
 export function renderPaperQuestion(question: LearnerQuestion, labels: Labels): Element {
@@ -12,36 +13,28 @@ export function renderPaperQuestion(question: LearnerQuestion, labels: Labels): 
         ...renderHowTo(question.space, labels),
       ]),
       h('p', { className: ['marks'] }, labels.count('marks', question.marks)),
-      ...renderSpace(question.space, labels),
+      ...renderAnswerSpace(question.space, labels),
     ]),
   ]);
 }
 
 /** Stands in the question's last line, after its words. */
 function renderHowTo(space: AnswerSpace, labels: Labels): ElementContent[] {
-  if (space.kind !== 'options') return [];
-  const words = labels.text(space.several ? 'tick-all-right' : 'tick-one');
-  return [{ type: 'text', value: ' ' }, h('p', { className: ['how-to'] }, words)];
+  const words = sayHow(space, labels);
+  return words === undefined ? [] : [{ type: 'text', value: ' ' }, h('p', { className: ['how-to'] }, words)];
 }
 
-function renderSpace(space: AnswerSpace, labels: Labels): Element[] {
-  if (space.kind === 'options') {
-    return [h('ul', { className: ['options', 'plain-list'] }, space.options.map(renderOption))];
+function sayHow(space: AnswerSpace, labels: Labels): string | undefined {
+  switch (space.kind) {
+    case 'options':
+      return labels.text(space.several ? 'tick-all-right' : 'tick-one');
+    case 'order':
+      return labels.text('write-in-order');
+    case 'match':
+      return labels.text('write-pairs');
+    case 'disc':
+      return labels.text('draw-moon');
+    default:
+      return undefined;
   }
-  const unit = space.unit === undefined ? [] : [' ', h('span', { className: ['unit'] }, space.unit)];
-  return [
-    h('p', { className: ['answer-line'] }, [
-      h('span', { className: ['visually-hidden'] }, labels.text('write-here')),
-      h('span', { className: space.unit === undefined ? ['write-line'] : ['write-line', 'short-line'] }),
-      ...unit,
-    ]),
-  ];
-}
-
-function renderOption({ letter, content }: LearnerOption): Element {
-  return h('li', [
-    h('span', { className: ['tick-box'] }),
-    h('span', { className: ['letter'] }, `${letter} `),
-    h('div', { className: ['option'] }, content),
-  ]);
 }

@@ -1,38 +1,29 @@
 import type { ElementContent } from 'hast';
-import type { NightRecord } from '../../calendar/almanac-types.ts';
+import type { NightRecord, RunNight } from '../../calendar/almanac-types.ts';
 import { fillLabel } from '../../content/fill-label.ts';
-import { hasDistractors, listDistractorSets } from '../distractors.ts';
+import { foldName } from '../fold-text.ts';
 import type { QuizFacts } from '../model.ts';
-import { findNightAfter, findNightBefore, listKnownNights } from './neighbours.ts';
-import { nameNightFact, type QuestionInstance } from './question-instance.ts';
-import { joinSentences, renderNight, renderReasons } from './working.ts';
-
-/** Nights differ from a day's length by minutes only. */
-const DAY_MS = 86_400_000;
+import { gradeFromTonight } from './grade.ts';
+import { findNightAfter, findNightBefore, listKnownNights, listPassedOver } from './neighbours.ts';
+import { hasNightOptions, listNightOptions } from './night-options.ts';
+import { nameNightFact, type QuestionInstance, type QuestionKind } from './question-instance.ts';
+import { sayDate } from './say-date.ts';
+import { joinSentences, renderNight } from './working.ts';
 
 /** "Which night is Friday 31 July?", a choice: one for each date between the two, in order. */
-export function listNightOfDate(facts: QuizFacts): QuestionInstance[] {
-  const instances: QuestionInstance[] = [];
-  const tonight = facts.almanac.nightOn(facts.today);
-  for (const record of listKnownNights(facts.almanac, facts.from, facts.to)) {
-    if (!hasDistractors(facts.almanac.run, record.night)) continue;
-    instances.push({
-      kind: 'choice',
-      asks: nameNightFact(record.date),
-      tells: [],
-      hardness: {
-        nights: Math.round(Math.abs(record.beginsMs - tonight.beginsMs) / DAY_MS),
-        hurdle: record.month.firstDate !== tonight.month.firstDate,
-      },
-      right: record.night.name,
-      listWrongSets: () => listDistractorSets(facts.almanac.run, record.night),
-      renderPrompt: () => fillLabel(facts.labels, PROMPT_LABELS[record.beginsWith], { date: nameDate(facts, record) }),
-      renderWorking: (wrong) =>
-        joinSentences([...renderDate(facts, record), renderNeighbours(facts, record), ...renderReasons(facts, wrong)]),
-    });
-  }
-  return instances;
-}
+export const nightOfDate: QuestionKind = {
+  about: 'Which night is a date?',
+  levels: [
+    'a date at most three days from the lesson',
+    'a date further off in the same month',
+    'a date beyond the end of the month, or beyond a name that is left out or said twice',
+  ],
+  list(facts) {
+    return listKnownNights(facts.almanac, facts.from, facts.to)
+      .filter(({ night }) => hasNightOptions(facts, { right: night }))
+      .map((record) => makeInstance(facts, record));
+  },
+};
 
 /** A day of the week touches two nights; the words say from when on the night of a date is meant. */
 const PROMPT_LABELS = {
@@ -41,23 +32,53 @@ const PROMPT_LABELS = {
   sunrise: 'quiz-ask-night-from-sunrise',
 } as const;
 
-function nameDate(facts: QuizFacts, record: NightRecord): string {
-  return facts.labels.date(record.date, 'day');
+function makeInstance(facts: QuizFacts, record: NightRecord): QuestionInstance {
+  const { night, date } = record;
+  return {
+    kind: 'choice',
+    asks: nameNightFact(date),
+    tells: [],
+    ...gradeFromTonight(facts, record),
+    about: { nights: [night.number], dates: [date] },
+    renderRight: () => renderNight(facts, night.name),
+    listWrongSets: () => listWrongSets(facts, record),
+    renderPrompt: () => fillLabel(facts.labels, PROMPT_LABELS[record.beginsWith], { date: sayDate(facts, date) }),
+    renderWorking: () => joinSentences([...renderDate(facts, record), renderNeighbours(facts, record)]),
+  };
+}
+
+function listWrongSets(facts: QuizFacts, record: NightRecord) {
+  const { run } = facts.almanac;
+  const before = findNightBefore(facts.almanac, record);
+  const after = findNightAfter(facts.almanac, record);
+  const passedOver = [
+    ...(before === undefined ? [] : listPassedOver(run, before, record)),
+    ...(after === undefined ? [] : listPassedOver(run, record, after)),
+  ];
+  const explain = (night: RunNight) =>
+    before !== undefined && foldName(before.night) === foldName(night) ? explainNightBefore(facts, record) : undefined;
+  return listNightOptions(facts, { right: record.night, notReached: passedOver }, { explain });
+}
+
+/** The night before is chosen by a slip of its own: it ends on the date asked for. */
+function explainNightBefore({ labels, today }: QuizFacts, record: NightRecord): ElementContent[] | undefined {
+  if (record.beginsWith === 'midnight') return undefined;
+  const label = record.date > today ? 'quiz-means-night-before-count' : 'quiz-means-night-before';
+  return fillLabel(labels, label, {});
 }
 
 function renderDate(facts: QuizFacts, record: NightRecord): ElementContent[][] {
   const night = renderNight(facts, record.night.name);
   const number = String(record.nightOfMonth);
-  const date = fillLabel(facts.labels, 'quiz-working-date', { date: nameDate(facts, record), number, night });
-  return record.repeat ? [date, fillLabel(facts.labels, 'quiz-working-said-again', { night })] : [date];
+  const date = sayDate(facts, record.date);
+  const sentence = fillLabel(facts.labels, 'quiz-working-date', { date, number, night });
+  return record.repeat ? [sentence, fillLabel(facts.labels, 'quiz-working-said-again', { night })] : [sentence];
 }
 
 function renderNeighbours(facts: QuizFacts, record: NightRecord): ElementContent[] {
   const before = findNightBefore(facts.almanac, record);
   const after = findNightAfter(facts.almanac, record);
   if (before === undefined || after === undefined) return [];
-  return fillLabel(facts.labels, 'quiz-working-between', {
-    before: renderNight(facts, before.night.name),
-    after: renderNight(facts, after.night.name),
-  });
+  const render = ({ night }: { night: RunNight }) => renderNight(facts, night.name);
+  return fillLabel(facts.labels, 'quiz-working-between', { before: render(before), after: render(after) });
 }

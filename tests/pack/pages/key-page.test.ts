@@ -18,9 +18,11 @@ describe('renderKeyPage', () => {
 
   it('gives letters, answers, other spellings, working and marks', () => {
     const [first] = findAll(renderKey(), '.key-answers').map(readText);
-    expect(first).toContain('Question 1 once moreA the SunThe Sun always lights one half.1 mark');
-    expect(first).toContain('4Count on from tonight.2 marks');
-    expect(first).toContain('the answer nobody else may seeAlso right: another spelling1 mark');
+    expect(first).toContain('Question 1 once moreA the Sun (right)B the sea Has seen it shine on water.');
+    expect(first).toContain('The Sun always lights one half.1 mark');
+    expect(first).toContain('4 nightsCount on from tonight.2 marks');
+    expect(first).toContain('the answer nobody else may seeAlso right: another spelling');
+    expect(first).toContain('Capital letters and marks on letters do not matter.1 mark');
   });
 
   it('numbers the answers as the papers do', () => {

@@ -1,0 +1,76 @@
+import type { LabelEntry } from '../label-entry.ts';
+
+/** Words of the help to mark papers on the page of the key. */
+export const MARKING_LABELS = {
+  'marking-title': { english: 'Marking help', about: 'Names the part of the page, for screen readers' },
+  'marking-offer': { english: 'Mark papers on this page', about: 'Button that shows fields beside the answers' },
+  'marking-how-enter': {
+    english:
+      'Type or tap what the group wrote; the marks come at once. Enter goes on to the next answer, Shift and Enter back.',
+    about: 'How to mark',
+  },
+  'marking-how-signs': {
+    english: 'Type = for the answer of the key, – where nothing was written or for a place left out.',
+    about: 'How to mark',
+  },
+  'marking-how-papers': {
+    english: 'After a paper, Enter opens the next one; the first letter of a group finds another.',
+    about: 'How to mark',
+  },
+  'marking-how-own': {
+    english: 'Marks can be changed, half marks too: 1½ or 1.5. Emptied, they are computed again.',
+    about: 'How to mark',
+  },
+  'marking-how-kept': {
+    english: 'Nothing is kept when this page is closed: print the mark sheet first.',
+    about: 'How to mark',
+  },
+  'marking-enter-goes': { english: 'Enter goes on', about: 'Before a choice between the next two' },
+  'marking-by-paper': { english: 'paper by paper', about: 'In which order answers are marked' },
+  'marking-by-question': { english: 'question by question', about: 'In which order answers are marked' },
+  'marking-place': { english: '{group}, question {n}', about: 'Names the fields of an answer, for screen readers' },
+  'marking-ticked': { english: 'Ticked', about: 'Before the letters of the options that a group ticked' },
+  'marking-written': { english: 'Written', about: 'Before a field for the word or number that a group wrote' },
+  'marking-order': { english: 'Letters in their order', about: 'Before a field for a row of letters, such as CADB' },
+  'marking-pairs': { english: 'Letters from top to bottom', about: 'The same, for things that belong together' },
+  'marking-earned': { english: 'Earned', about: 'Before the marks that the teacher gives' },
+  'marking-marks': { english: 'Marks', about: 'Names the field with the marks, for screen readers' },
+  'marking-as-in-key': { english: 'as in the key', about: 'Button: the group wrote the right answer' },
+  'marking-blank': { english: 'nothing', about: 'Button: the group wrote nothing' },
+  'marking-right': { english: 'Right', about: 'Of an answer' },
+  'marking-partly': { english: 'Partly right', about: 'Of an answer' },
+  'marking-wrong': { english: 'Wrong', about: 'Of an answer' },
+  'marking-left-blank': { english: 'Nothing written', about: 'Of an answer' },
+  'marking-of': { english: 'of {most}', about: 'After a field with marks: how many there are to be had' },
+  'marking-marks-of': { english: '{marks} of {most}', about: 'Marks, such as 1½ of 2' },
+  'marking-places': { english: '{n} of {length} in the right place', about: 'Of a row of letters' },
+  'marking-unlisted': {
+    english: 'Not in the key: yours to judge.',
+    about: 'Of an answer that is none of those that the key knows',
+  },
+  'marking-own': { english: 'your own marks', about: 'Where the teacher changed the marks' },
+  'marking-computed': { english: 'computed: {marks}', about: 'After that: what the page would have given' },
+  'marking-no-letter': { english: 'There is no {letter} in this question.', about: 'Of a letter that was typed' },
+  'marking-too-many': { english: 'These are more letters than there are places.', about: 'Of letters that were typed' },
+  'marking-no-marks': {
+    english: 'These marks cannot be read: 0 to {most} are expected, half marks too.',
+    about: 'Of marks that were typed',
+  },
+  'marking-named': { english: '{name}: {what}', about: 'A group and its marks, or a name and what it names' },
+  'marking-open': { english: 'still to mark: {n}', about: 'How many answers of a group have no marks yet' },
+  'marking-done': { english: 'papers done: {n} of {length}', about: 'How far the marking is' },
+  'marking-room': { english: 'Whole room', about: 'Before the marks of all groups together' },
+  'marking-so-far': { english: 'so far', about: 'After a total that is not complete' },
+  'marking-to-papers': { english: 'List of papers', about: 'Button' },
+  'marking-to-sheet': { english: 'Mark sheet', about: 'Button' },
+  'marking-print': { english: 'Print the mark sheet', about: 'Button' },
+  'marking-clear': { english: 'Clear all marks of this quiz', about: 'Button' },
+  'marking-clear-ask': {
+    english: 'Clear all marks of this quiz? They cannot be brought back.',
+    about: 'Asked once, before it is done',
+  },
+  'marking-clear-yes': { english: 'Clear them', about: 'Button' },
+  'marking-clear-no': { english: 'Keep them', about: 'Button' },
+  'marking-cleared': { english: 'All marks of this quiz are cleared.', about: 'Said once it is done' },
+  'marking-went-wrong': { english: 'What went wrong', about: 'Heading over the reasons for wrong answers' },
+} as const satisfies Readonly<Record<string, LabelEntry>>;
