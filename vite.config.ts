@@ -5,7 +5,8 @@ const kit: { readonly version: string } = JSON.parse(readFileSync(new URL('packa
 
 export default defineConfig({
   define: { KIT_VERSION: JSON.stringify(kit.version) },
-  // One file with everything in it: a cold start reads no second file and resolves no package.
+  // One file with everything in it: a cold start reads no second file. Only fonts are cut by a package of its own, whose
+  // WebAssembly is a file beside it (src/node/cut-fonts.ts).
   ssr: { noExternal: true },
   build: {
     ssr: 'src/cli/main.ts',

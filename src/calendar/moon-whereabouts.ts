@@ -10,12 +10,12 @@ import { computeStand, type Stand } from './sky.ts';
  */
 export type MoonWhereabouts = 'up-east' | 'up-west' | 'has-set' | 'will-rise';
 
-/** Hours within which the Moon set, or will rise. Our own choice: "not long ago" in an exact form. */
-export const WHEREABOUTS_HOURS = 6;
+/** Hours within which the Moon set, or will rise: the words of the answers say as many. Our own choice. */
+const WHEREABOUTS_HOURS = 6;
 
 const REACH_MS = (WHEREABOUTS_HOURS * MS_PER_DAY) / 24;
 
-/** Degrees above which no hill, house or tree of a usual school hides the Moon: a fist at arm's length (common practice, no source). */
+/** Degrees above which nothing near a usual school hides the Moon: a fist at arm's length (common practice, no source). */
 const WELL_UP_DEGREES = 10;
 
 /**

@@ -1,9 +1,11 @@
 import { join } from 'node:path';
+import { createFontCutter } from '../node/cut-fonts.ts';
 import { sha256 } from '../node/sha256.ts';
 import { showPath } from '../node/show-path.ts';
 import { clearUnfinished, ForeignFilesError, writePack } from '../node/write-pack.ts';
+import { type FontCutter, planFonts } from '../pack/fonts/plan-fonts.ts';
 import type { PackPlan, Zip } from '../pack/pack-plan.ts';
-import { planPack } from '../pack/plan-pack.ts';
+import { planFiles, planPack } from '../pack/plan-pack.ts';
 import { QTI_FOLDER } from '../pack/qti/plan-qti.ts';
 import type { Arguments } from './arguments.ts';
 import { findPlannedLeaks } from './find-week-leaks.ts';
@@ -45,11 +47,12 @@ export async function build(given: Arguments, terminal: Terminal): Promise<numbe
   const setting = openSetting(given);
   // Its tables take longer to set up than a page to write, so only those wait for them who want archives.
   const zip = options.qti === true ? (await import('../node/zip.ts')).zip : undefined;
+  const fonts = createFontCutter();
   clearUnfinished(options.out ?? OUTPUT_FOLDER, Date.now());
   const results: BuildResult[] = [];
   let done = 0;
   for (const checked of resolveWeeks(folders, setting)) {
-    const result = buildOne(checked, given, zip);
+    const result = await buildOne(checked, given, { fonts, zip });
     done += 1;
     tellDiagnostics(result.diagnostics, terminal);
     if (options.json !== true && options.quiet !== true) {
@@ -62,12 +65,23 @@ export async function build(given: Arguments, terminal: Terminal): Promise<numbe
   return results.every(({ status }) => status === 'built') ? 0 : 1;
 }
 
-function buildOne({ read, week, diagnostics }: CheckedWeek, { options }: Arguments, zip: Zip | undefined): BuildResult {
+/** What packs are made with, beside what the core has. */
+interface Tools {
+  readonly fonts: FontCutter;
+  readonly zip: Zip | undefined;
+}
+
+async function buildOne(
+  { read, week, diagnostics }: CheckedWeek,
+  { options }: Arguments,
+  { fonts, zip }: Tools,
+): Promise<BuildResult> {
   const name = showPath(read.folder);
   if (week === undefined) return { week: name, status: 'failed', diagnostics };
-  const plan = planPack(week, readPictures(read.folder, week.lessons), sha256, zip);
-  const found = [...diagnostics, ...findPlannedLeaks(week, read, plan.files)];
+  const files = planFiles(week, readPictures(read.folder, week.lessons), sha256, zip);
+  const found = [...diagnostics, ...findPlannedLeaks(week, read, files)];
   if (found.some(({ severity }) => severity === 'error')) return { week: name, status: 'failed', diagnostics: found };
+  const plan = planPack(week, [...files, ...(await planFonts(files, fonts))], sha256);
   try {
     const folder = writePack(plan, options.out ?? OUTPUT_FOLDER, {
       replace: options.replace === true,

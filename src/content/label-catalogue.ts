@@ -1,9 +1,11 @@
 import type { LabelEntry } from './label-entry.ts';
 import { MARKING_LABELS } from './labels/marking.ts';
 import { NIGHT_QUESTION_LABELS } from './labels/night-questions.ts';
+import { OUTSIDE_LABELS } from './labels/outside.ts';
 import { PAPER_LABELS } from './labels/papers.ts';
 import { QTI_LABELS } from './labels/qti.ts';
 import { SKY_QUESTION_LABELS } from './labels/sky-questions.ts';
+import { TEACHING_LABELS } from './labels/teaching.ts';
 import type { PlaceholderIn } from './template.ts';
 
 /**
@@ -337,6 +339,8 @@ export const LABELS = {
   ...PAPER_LABELS,
   ...MARKING_LABELS,
   ...QTI_LABELS,
+  ...OUTSIDE_LABELS,
+  ...TEACHING_LABELS,
 
   // Pages of the pack
   'start-here': { english: 'Start here', about: 'The page that is opened first' },

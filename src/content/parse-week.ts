@@ -1,11 +1,20 @@
 import { type Checked, checkDocument } from './check-value.ts';
 import { addDays, computeMonday, computeWeekDay, isCoveredDate, LAST_DATE, WEEK_DAYS } from './civil-date.ts';
 import type { Diagnostic } from './diagnostic.ts';
-import { checkReference, checkUnique, collect, collectTexts, createFault, type MeaningCheck } from './faults.ts';
+import {
+  checkReference,
+  checkUnique,
+  collect,
+  collectTexts,
+  createFault,
+  describeNearMiss,
+  type MeaningCheck,
+} from './faults.ts';
 import { computeFolderId } from './file-id.ts';
-import { type WrittenWeek, weekSchema } from './schemas/week.ts';
-import type { School, SourceFile, Term, WeekDay, WeekPlan } from './types.ts';
-import { quote } from './wording.ts';
+import { isMap } from './is-map.ts';
+import { RELIEF_CASES, type WrittenWeek, weekSchema } from './schemas/week.ts';
+import type { ReliefCase, ReliefNote, School, SourceFile, Term, WeekDay, WeekPlan } from './types.ts';
+import { describePath, quote } from './wording.ts';
 import { parseYamlFile, type YamlDocument } from './yaml-document.ts';
 
 /** The schools a week may name. */
@@ -31,6 +40,7 @@ export function parseWeek(file: SourceFile, schools: SchoolLookup): Checked<Week
     checkBeginning,
     checkMonday,
     (written) => checkTerm(written, terms),
+    checkReliefNotes,
   ];
   return checkDocument(document, weekSchema, checks, (written) => convertWeek(written, file.path, terms));
 }
@@ -102,6 +112,31 @@ function countWeeks(term: Term): number {
   return weeks;
 }
 
+/** A note that is a map has one key, and that is a known case. */
+function* checkReliefNotes(document: YamlDocument): Generator<Diagnostic> {
+  for (const { path, value } of collect(document.value, ['relief-notes', '*'])) {
+    if (!isMap(value)) continue;
+    const keys = Object.keys(value);
+    for (const key of keys.filter((each) => !isReliefCase(each))) {
+      const message = `${describePath([...path, key])}: the key ${quote(key)} is not known${describeNearMiss(key, RELIEF_CASES)}`;
+      yield createFault(document, [...path, key], { rule: 'unknown-key', message, found: key, part: 'key' });
+    }
+    if (keys.length === 1) continue;
+    const found = keys.length === 0 ? 'a note without text' : `${keys.map(quote).join(' and ')} in one note`;
+    const message = `${describePath(path)}: found ${found}, expected one text; begin each note with a dash of its own.`;
+    yield createFault(document, path, { rule: 'wrong-value', message, found: keys.join(', ') });
+  }
+}
+
+function isReliefCase(key: string): key is ReliefCase {
+  return RELIEF_CASES.some((known) => known === key);
+}
+
+function convertNote(note: NonNullable<WrittenWeek['relief-notes']>[number]): ReliefNote[] {
+  if (typeof note === 'string') return [{ text: note }];
+  return Object.entries(note).flatMap(([when, text]) => (isReliefCase(when) ? [{ text, when }] : []));
+}
+
 function convertWeek(written: WrittenWeek, path: string, terms: readonly Term[] | undefined): WeekPlan | undefined {
   const term = terms?.find(({ name }) => name === written.term);
   const begins = written.begins ?? (term && addDays(computeMonday(term.from), 7 * ((written.week ?? 1) - 1)));
@@ -115,6 +150,6 @@ function convertWeek(written: WrittenWeek, path: string, terms: readonly Term[] 
     days,
     school,
     for: written.for,
-    reliefNotes: written['relief-notes'] ?? [],
+    reliefNotes: (written['relief-notes'] ?? []).flatMap(convertNote),
   };
 }

@@ -212,7 +212,17 @@ export interface WeekPlan {
   /** Whom it is for, such as "Years 3-4". */
   readonly for: string;
   /** Short notes for a relief teacher: who, where, what if something fails. */
-  readonly reliefNotes: readonly string[];
+  readonly reliefNotes: readonly ReliefNote[];
+}
+
+/** What may fail. The kit has words of its own for each where the author has none. */
+export type ReliefCase = 'no-sound' | 'no-projector' | 'no-copies' | 'rain';
+
+/** A note for a relief teacher, in the author's words. */
+export interface ReliefNote {
+  readonly text: string;
+  /** When it counts; absent: all week. */
+  readonly when?: ReliefCase;
 }
 
 export type WeekDay = 'monday' | 'tuesday' | 'wednesday' | 'thursday' | 'friday' | 'saturday' | 'sunday';

@@ -84,8 +84,10 @@ export interface ResolveContext {
     readonly head: LessonHead;
     readonly date: CivilDate;
     readonly file: string;
-    /** Unique in the week; the lesson's pages are named after it, as in `wednesday.html`. */
+    /** Unique in the week; anchors and seeds go by it. */
     readonly slug: string;
+    /** Unique in the week; the lesson's pages are named after it, as in `3-wednesday.html`. */
+    readonly stem: string;
   };
   /** Dates whose night learners have on paper, from this lesson or an earlier one of the week. Complete for a group quiz only. */
   readonly toldDates: ReadonlySet<CivilDate>;
@@ -119,6 +121,8 @@ export interface Resolved<Learner, Teacher> {
   readonly handout?: { readonly title: string; readonly page: string };
   /** A run on the beat. Unless it is recorded, a drum track is planned for it, which its views ask for. */
   readonly run?: { readonly timeline: Timeline; readonly recorded: boolean };
+  /** Whether it sends anyone out to look at the sky: a lesson with it says what to do in bad weather. */
+  readonly outdoors?: boolean;
   /** Drawings that the views show with `renderSharedFigure`. */
   readonly figures?: readonly SharedFigure[];
   /** Pictures of the content folder that the views, papers and key show, as `images/<packName>`. */

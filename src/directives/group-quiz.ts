@@ -94,7 +94,7 @@ function computeCard(
     questions: first?.questions.length ?? 0,
     marks: first?.totalMarks ?? 0,
     ...(sheet.minutes === undefined ? {} : { minutes: sheet.minutes }),
-    papersHref: `${LEARNERS_FOLDER}/${nameQuizPage(lesson.slug, written.number)}`,
+    papersHref: `${LEARNERS_FOLDER}/${nameQuizPage(lesson.stem, written.number)}`,
     keyHref: `key.html#${nameKeyAnchor(lesson.slug, written.number)}`,
   };
 }

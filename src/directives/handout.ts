@@ -11,7 +11,7 @@ export const handout = defineDirective({
   attributes: {},
   notInside: ['handout', 'teacher', 'group-quiz'],
   resolve(written, _values, { lesson }) {
-    const page = nameHandoutPage(lesson.slug, written.number, written.label);
+    const page = nameHandoutPage(lesson.stem, written.number, written.label);
     const model = { title: written.label, page };
     return { learner: model, teacher: model, handout: model };
   },

@@ -143,7 +143,7 @@ export function renderNightPlace(record: NightRecord, { labels, namesLanguage }:
 }
 
 /** A time, with its day when it is another than `date`. */
-function sayClock({ clock, date: day }: WallClock, date: CivilDate, labels: Labels): string {
+export function sayClock({ clock, date: day }: WallClock, date: CivilDate, labels: Labels): string {
   const time = labels.clock(clock);
   return day === date ? time : labels.text('clock-on-day', { time, day: labels.date(day, 'short') });
 }
@@ -174,9 +174,13 @@ function sayMoonTimes(card: NightCard, labels: Labels): string {
 /** Less lit than this, the Moon stands within 60 degrees of the Sun. */
 const THIN_BELOW = 0.25;
 
-/** A thin Moon stands near the Sun: whoever reads when it sets must read this too. */
+/** Whether the Moon is thin, and so near the Sun: whoever reads when to look for it must read the caution too. */
+export function isThinMoon({ moon }: NightCard): boolean {
+  return moon.litFraction < THIN_BELOW;
+}
+
 function renderCare(card: NightCard, labels: Labels): ElementContent[] {
-  return card.moon.litFraction < THIN_BELOW ? [h('p.tonight-care', labels.text('care-crescent'))] : [];
+  return isThinMoon(card) ? [h('p.tonight-care', labels.text('care-crescent'))] : [];
 }
 
 function renderMeaning({ night }: NightRecord): ElementContent[] {

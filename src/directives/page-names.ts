@@ -1,6 +1,6 @@
 /**
  * Names of the pages that a lesson's directives make, so that a directive can link to them
- * before the pack is planned. `slug` is the lesson's, unique in the week.
+ * before the pack is planned. `slug` and `stem` are the lesson's, unique in the week.
  */
 export const LEARNERS_FOLDER = 'learners';
 
@@ -13,14 +13,14 @@ export function nameNightAnchor(number: number): string {
 }
 
 /** File name, in the learners' folder, of the papers of a lesson's nth quiz. */
-export function nameQuizPage(slug: string, quizNumber: number): string {
-  return `${slug}-quiz-${quizNumber}.html`;
+export function nameQuizPage(stem: string, quizNumber: number): string {
+  return `${stem}-quiz-${quizNumber}.html`;
 }
 
-/** File name, in the learners' folder, of a lesson's nth handout: `wednesday-2-sky-slip.html`. */
-export function nameHandoutPage(slug: string, handoutNumber: number, title: string): string {
+/** File name, in the learners' folder, of a lesson's nth handout: `3-wednesday-2-sky-slip.html`. */
+export function nameHandoutPage(stem: string, handoutNumber: number, title: string): string {
   const words = nameInAscii(title);
-  return `${slug}-${handoutNumber}${words === '' ? '' : `-${words}`}.html`;
+  return `${stem}-${handoutNumber}${words === '' ? '' : `-${words}`}.html`;
 }
 
 /** Anchor of a quiz on the key page. */

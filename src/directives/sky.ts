@@ -33,7 +33,7 @@ export const sky = defineDirective({
       eclipses: listWeekEclipses(place, date).filter(({ seen }) => seen.untilMs > classMs),
       timeZone: place.timeZone,
     };
-    return { learner: notice, teacher: notice };
+    return { learner: notice, teacher: notice, outdoors: true };
   },
   learnerView: (notice, _children, view) => renderSky(notice, view),
   teacherView: (notice, _children, view) => renderSky(notice, view),

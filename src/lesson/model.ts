@@ -28,7 +28,7 @@ export interface UsedPicture {
 /** A page for learners made from a `:::handout`. Rendered in the learner's view: holds no teacher's text. */
 export interface Handout {
   readonly title: string;
-  /** File name in learners/, such as `wednesday-1-sky-slip.html`. */
+  /** File name in learners/, such as `3-wednesday-1-sky-slip.html`. */
   readonly page: string;
   readonly body: ElementContent[];
   /** Whether there is a run on the beat in it: its page then plays sound. */
@@ -47,8 +47,10 @@ export interface ResolvedLesson {
   /** The author's file, as messages show it. */
   readonly file: string;
   readonly head: LessonHead;
-  /** Unique in the week: `wednesday`, or `wednesday-lesson-2` for a second lesson that day. Its pages are named after it. */
+  /** Unique in the week: `wednesday`, or `wednesday-lesson-2` for a second lesson that day. Anchors and seeds go by it. */
   readonly slug: string;
+  /** Unique in the week: `3-wednesday`, so that files sort by day. Its pages are named after it. */
+  readonly stem: string;
   /** Which night the lesson's date is, and the night that class time still lies in. */
   readonly tonight: NightRecord;
   readonly atClassTime: NightRecord;
@@ -57,6 +59,8 @@ export interface ResolvedLesson {
   readonly body: ElementContent[];
   /** Whether there is a run on the beat on the teacher's page: it then plays sound. */
   readonly hasRun: boolean;
+  /** Whether anything in it, its handouts too, sends learners out to look at the sky. */
+  readonly outdoors: boolean;
   readonly handouts: readonly Handout[];
   /** Dates whose night the handouts or the words of a quiz name. */
   readonly tells: readonly CivilDate[];

@@ -1,6 +1,7 @@
 import type { ElementContent } from 'hast';
 import type { RootContent } from 'mdast';
 import { requireLocalInstant } from '../calendar/local-instant.ts';
+import { markLeavingLink } from '../content/mark-leaving-link.ts';
 import type { LessonView, ReadyDirective } from '../directives/definition.ts';
 import { renderFigureStore } from '../directives/gestures/shared-figures.ts';
 import type { Handout, ResolvedLesson } from './model.ts';
@@ -26,11 +27,13 @@ export function renderLesson(prepared: PreparedLesson, view: LessonView): Resolv
     file: lesson.file,
     head: lesson.head,
     slug: lesson.slug,
+    stem: lesson.stem,
     tonight: almanac.nightOn(lesson.date),
     atClassTime: almanac.nightAt(requireLocalInstant(almanac.place.timeZone, lesson.date, classBegins)),
     steps: parts.flatMap(({ step }) => step ?? []),
     body: [...renderForTeacher(parsed, resolution, view), ...renderFigures(forTeacher)],
     hasRun: forTeacher.some(({ run }) => run !== undefined),
+    outdoors: parts.some(({ outdoors }) => outdoors === true),
     handouts: numbered.flatMap((each) => renderHandout(each, prepared, view)),
     tells,
     quizzes: parts.flatMap(({ quiz }) => quiz ?? []),
@@ -50,6 +53,7 @@ export function renderForLearner(
     definitions,
     slot: (node, children) => ready.get(node)?.renderLearner(children, view) ?? [],
     tickTaskLists: false,
+    markLink: (link) => markLeavingLink(link, view.labels),
   });
 }
 
@@ -63,6 +67,7 @@ function renderForTeacher(
     definitions,
     slot: (node, children) => ready.get(node)?.renderTeacher(children, view) ?? [],
     tickTaskLists: { label: view.labels.text('box-ticked') },
+    markLink: (link) => markLeavingLink(link, view.labels),
   });
 }
 

@@ -20,6 +20,8 @@ export interface RenderOptions {
    * `label` says so in words for those who do not see them.
    */
   readonly tickTaskLists: false | { readonly label: string };
+  /** Gives a link of the author's as the page shows it, after cleaning; absent, links stay as they are. */
+  markLink?(link: Element): Element;
   /** Added to the level of every heading, which never goes beyond 6; 0 when absent. */
   readonly headingShift?: number;
   /** Link reference definitions of the whole lesson, when `nodes` is only a part of it. */
@@ -54,7 +56,7 @@ export function renderMarkdown(nodes: readonly RootContent[], options: RenderOpt
   const file = new VFile();
   file.data.renderJob = job;
   const tree: HtmlRoot = RENDERER.runSync(root, file);
-  return fillSlots(tree.children, job.fills);
+  return fillSlots(tree.children, job);
 }
 
 const handlers: Handlers = {
@@ -140,7 +142,7 @@ function renderAlternative({ alt }: Pick<Image, 'alt'>): ElementContent {
 }
 
 /** Puts the trusted content in the cleaned tree, from the inside out, and says alignment the way the standard does now. */
-function fillSlots(nodes: readonly HtmlRootContent[], fills: readonly Fill[]): ElementContent[] {
+function fillSlots(nodes: readonly HtmlRootContent[], job: Job): ElementContent[] {
   const filled: ElementContent[] = [];
   for (const node of nodes) {
     if (node.type === 'doctype') continue;
@@ -148,14 +150,15 @@ function fillSlots(nodes: readonly HtmlRootContent[], fills: readonly Fill[]): E
       filled.push(node);
       continue;
     }
-    const children = fillSlots(node.children, fills);
+    const children = fillSlots(node.children, job);
     if (node.tagName === SLOT_TAG) {
-      filled.push(...requireFill(node, fills)(children));
+      filled.push(...requireFill(node, job.fills)(children));
       continue;
     }
     const { align, ...properties } = node.properties;
     if (align !== undefined) properties['className'] = [`align-${align}`];
-    filled.push({ ...node, properties, children });
+    const element = { ...node, properties, children };
+    filled.push(node.tagName === 'a' ? (job.options.markLink?.(element) ?? element) : element);
   }
   return filled;
 }

@@ -8,6 +8,7 @@ import type { LessonView } from '../directives/definition.ts';
 import { GESTURES_PAGE } from '../directives/page-names.ts';
 import type { Timeline, TrackCut } from '../rhythm/timeline-types.ts';
 import type { ResolvedWeek } from './model.ts';
+import { type LessonNames, listLessonPages, nameLessons } from './name-lessons.ts';
 import type { ParsedLesson } from './parse-lesson.ts';
 import { type MediaPlan, planMedia } from './plan-media.ts';
 import { type PreparedLesson, prepareLesson } from './prepare-lesson.ts';
@@ -39,12 +40,12 @@ export function prepareLessons(
   { plan, school, dates, pictures, ...shared }: LessonsSetting,
   report: (diagnostic: Diagnostic) => void,
 ): PreparedLesson[] {
-  const slugs = nameLessons(lessons);
-  const targets = { pictures, pages: [...FIXED_PAGES, ...slugs.map((slug) => `${slug}.html`)] };
+  const names = nameLessons(lessons.map(({ head }) => head.day));
+  const targets = { pictures, pages: new Map([...FIXED_PAGES.map(toItself), ...listLessonPages(names)]) };
   const told = new Set<CivilDate>();
   return beginInTurn(lessons, school.classBegins).map(({ file, parsed, head }, index) => {
     const date = dates.get(head.day) ?? plan.begins;
-    const lesson = { head, date, file: file.path, slug: slugs[index] ?? head.day };
+    const lesson = { head, date, file: file.path, ...requireNames(names, index) };
     const setting = { ...shared, school, dates, weekId: plan.id, lesson, toldDates: told };
     const prepared = prepareLesson(parsed, setting, targets, report);
     for (const date of prepared.tells) told.add(date);
@@ -72,12 +73,14 @@ function requireCut(timeline: Timeline, cuts: MediaPlan['cuts']): TrackCut {
   return cut;
 }
 
-function nameLessons(lessons: readonly ReadLesson[]): string[] {
-  return lessons.map(({ head }, index) => {
-    const before = lessons.slice(0, index).filter((earlier) => earlier.head.day === head.day).length;
-    // A word between: else `wednesday-2` and the name of its handout could be that of Wednesday's second handout.
-    return before === 0 ? head.day : `${head.day}-lesson-${before + 1}`;
-  });
+function toItself(page: string): [string, string] {
+  return [page, page];
+}
+
+function requireNames(names: readonly LessonNames[], index: number): LessonNames {
+  const found = names[index];
+  if (found === undefined) throw new Error(`Lesson ${index + 1} has no name.`);
+  return found;
 }
 
 /** A later lesson of a day that does not say when it begins follows the one before it. */

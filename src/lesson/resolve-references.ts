@@ -8,8 +8,8 @@ import { isDirective, placeOf } from './number-directives.ts';
 export interface KnownTargets {
   /** Picture files of the week, as paths from its folder. */
   readonly pictures: readonly string[];
-  /** Names of the teacher's pages. */
-  readonly pages: readonly string[];
+  /** The teacher's pages: what a link may call each, and the name of its file. */
+  readonly pages: ReadonlyMap<string, string>;
 }
 
 /** Directives whose text goes to learners' pages. */
@@ -22,7 +22,7 @@ const SCHEMES: ReadonlySet<string> = new Set(['http', 'https', 'mailto']);
 const LEAVES_THE_PACK = /^(?:[a-z][a-z0-9+.-]*:|\/\/)/i;
 
 /**
- * Checks every link and picture of a lesson. Pictures are turned to where the pack keeps them.
+ * Checks every link and picture of a lesson. Both are turned to where the pack keeps what they point at.
  * Reported: a picture that is not there or is on the web, a link into the pack that leads nowhere or, on a learner's
  * page, to the teacher's part.
  */
@@ -52,7 +52,10 @@ export function resolveReferences(
   };
   const useLink = (node: Link | Definition, from: RootContent, forLearners: boolean): void => {
     const message = describeLink(node.url, known.pages, forLearners);
-    if (message === undefined) return;
+    if (message === undefined) {
+      node.url = turnLink(node.url, known.pages);
+      return;
+    }
     report({ rule: 'link-broken', severity: 'error', place: placeOf(from, file), message, found: node.url });
   };
   const visit = (node: RootContent, forLearners: boolean): void => {
@@ -123,19 +126,37 @@ function describePicture(url: string, pictures: readonly string[], place: Diagno
   };
 }
 
-function describeLink(url: string, pages: readonly string[], forLearners: boolean): string | undefined {
+/** What stands after a page's name stays. A link that was turned before leads to where it leads. */
+function turnLink(url: string, pages: ReadonlyMap<string, string>): string {
+  const { page, rest } = splitLink(url);
+  return `${pages.get(page) ?? page}${rest}`;
+}
+
+function splitLink(url: string): { page: string; rest: string } {
+  const page = url.replace(/[?#].*$/s, '');
+  return { page, rest: url.slice(page.length) };
+}
+
+function describeLink(url: string, pages: ReadonlyMap<string, string>, forLearners: boolean): string | undefined {
   if (url === '' || url.startsWith('#')) return undefined;
   if (LEAVES_THE_PACK.test(url)) {
     const scheme = url.slice(0, url.indexOf(':')).toLowerCase();
     if (SCHEMES.has(scheme)) return undefined;
     return `The link \`${url}\` cannot stand in a pack; expected an address that begins with \`https://\`, \`http://\` or \`mailto:\`; mend the address`;
   }
-  const page = url.replace(/[?#].*$/s, '');
+  const { page } = splitLink(url);
   if (forLearners) {
     return `The link \`${url}\` would lead a learner out of the learners' pages; expected a web address or \`#…\`; take the link out`;
   }
-  if (pages.includes(page)) return undefined;
-  const near = findNearMiss(page, pages);
+  if (pages.has(page)) return undefined;
+  const near = findNearMiss(page, [...pages.keys()]);
   const advice = near === undefined ? 'mend the address' : `did you mean \`${near}\`?`;
-  return `The link \`${url}\` leads to no page of the pack; expected a web address or one of ${pages.map((each) => `\`${each}\``).join(', ')}; ${advice}`;
+  return `The link \`${url}\` leads to no page of the pack; expected a web address or one of ${listNames(pages)}; ${advice}`;
+}
+
+/** Each page once, by the first of the names that lead to it. */
+function listNames(pages: ReadonlyMap<string, string>): string {
+  const names = new Map<string, string>();
+  for (const [name, page] of pages) if (!names.has(page)) names.set(page, `\`${name}\``);
+  return [...names.values()].join(', ');
 }

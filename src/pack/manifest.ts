@@ -1,5 +1,6 @@
 import { LEARNERS_FOLDER } from '../directives/page-names.ts';
 import type { ResolvedWeek } from '../lesson/model.ts';
+import schema from './pack.schema.json?raw';
 import type { PackFile, Sha256 } from './pack-plan.ts';
 
 declare const KIT_VERSION: string;
@@ -7,8 +8,14 @@ declare const KIT_VERSION: string;
 /** Name of the manifest; it also tells that a folder is a pack. */
 export const MANIFEST_PATH = 'pack.json';
 
-/** What `pack.json` says. The order of keys is the order in the file. */
+const SCHEMA_PATH = 'pack.schema.json';
+
+/** The JSON Schema of the manifest, which goes with every pack: whoever gets one can check it, with no network. */
+export const MANIFEST_SCHEMA: PackFile = { path: SCHEMA_PATH, content: schema };
+
+/** What `pack.json` says; described for others in `pack.schema.json`. The order of keys is the order in the file. */
 export interface Manifest {
+  readonly $schema: typeof SCHEMA_PATH;
   readonly format: 'lessontide-pack';
   readonly formatVersion: 1;
   readonly madeWith: string;
@@ -36,6 +43,7 @@ export interface Manifest {
 export function planManifest(week: ResolvedWeek, files: readonly PackFile[], sha256: Sha256): PackFile {
   const { plan, school, calendar, labels, lessons } = week;
   const manifest: Manifest = {
+    $schema: SCHEMA_PATH,
     format: 'lessontide-pack',
     formatVersion: 1,
     madeWith: `lessontide ${KIT_VERSION}`,
@@ -49,10 +57,10 @@ export function planManifest(week: ResolvedWeek, files: readonly PackFile[], sha
       keeper: calendar.keeper,
       sharing: calendar.sharing,
     },
-    lessons: lessons.map(({ head, slug, tonight }) => ({
+    lessons: lessons.map(({ head, stem, tonight }) => ({
       title: head.title,
       date: tonight.date,
-      page: `${slug}.html`,
+      page: `${stem}.html`,
     })),
     files: files.map(({ path, content }) => ({
       path,

@@ -24,7 +24,7 @@ export interface PackPaths {
   readonly lessons: readonly LessonPaths[];
 }
 
-/** Fixes the paths of a week's pages. Throws when two pages would be one file: slugs were not unique. */
+/** Fixes the paths of a week's pages. Throws when two pages would be one file: stems were not unique. */
 export function computePackPaths(week: ResolvedWeek): PackPaths {
   const paths: PackPaths = {
     start: 'index.html',
@@ -61,8 +61,8 @@ export function linkBetween(from: string, to: string): string {
 
 function computeLessonPaths(lesson: ResolvedLesson): LessonPaths {
   return {
-    page: `${lesson.slug}.html`,
-    papers: lesson.quizzes.map((quiz) => `${LEARNERS_FOLDER}/${nameQuizPage(lesson.slug, quiz.number)}`),
+    page: `${lesson.stem}.html`,
+    papers: lesson.quizzes.map((quiz) => `${LEARNERS_FOLDER}/${nameQuizPage(lesson.stem, quiz.number)}`),
     keyAnchors: lesson.quizzes.map((quiz) => nameKeyAnchor(lesson.slug, quiz.number)),
     handouts: lesson.handouts.map((handout) => `${LEARNERS_FOLDER}/${handout.page}`),
   };

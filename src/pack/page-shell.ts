@@ -1,5 +1,6 @@
 import type { ElementContent, Root } from 'hast';
 import { h } from 'hastscript';
+import { listFontFiles, renderFontFaces } from './fonts/font-faces.ts';
 
 /** Base64 of the SHA-256 digest of a text's UTF-8 bytes. Handed in, so that the core needs no cryptography of its own. */
 export type Digest = (text: string) => string;
@@ -16,6 +17,8 @@ export interface PageParts {
   readonly styles: string;
   /** A small script that the page also works without. */
   readonly script?: string;
+  /** What the page is, as JSON-LD for other programs; no `<` in it. A data block is never run, so no policy names it. */
+  readonly data?: string;
   /** True when the page plays sound files of the pack. */
   readonly playsSound?: boolean;
   /** Words of the link that leads past the header. */
@@ -29,10 +32,12 @@ export interface PageParts {
 
 /**
  * A whole HTML document. Its content policy allows this one style sheet, this one script if there is one,
- * pictures of the pack, and its sounds where the page plays any; nothing from anywhere else.
+ * pictures and fonts of the pack, and its sounds where the page plays any; nothing from anywhere else.
  */
 export function renderPageShell(page: PageParts, digest: Digest): Root {
-  const styles = page.runningLine === undefined ? page.styles : page.styles + renderRunningLine(page.runningLine);
+  const content = [...page.header, ...page.main, ...page.footer];
+  const fonts = renderFontFaces(listFontFiles(content, page.skipLabel + (page.runningLine ?? '')));
+  const styles = fonts + page.styles + (page.runningLine === undefined ? '' : renderRunningLine(page.runningLine));
   const script = page.script === undefined ? [] : [h('script', page.script)];
   return h(null, [
     { type: 'doctype' },
@@ -42,6 +47,7 @@ export function renderPageShell(page: PageParts, digest: Digest): Root {
         h('meta', { charSet: 'utf-8' }),
         h('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
         h('title', page.title),
+        ...(page.data === undefined ? [] : [h('script', { type: 'application/ld+json' }, page.data)]),
         h('style', styles),
       ]),
       h('body', { className: [page.kind] }, [
@@ -63,6 +69,7 @@ function renderPolicy({ script, playsSound }: PageParts, styles: string, digest:
     ...scripts,
     `style-src 'sha256-${digest(styles)}'`,
     "img-src 'self' data:",
+    "font-src 'self'",
     ...(playsSound === true ? ["media-src 'self'"] : []),
     "base-uri 'none'",
     "form-action 'none'",

@@ -9,7 +9,7 @@ import { renderGesturesPage } from './pages/gestures-page.ts';
 import { renderHandoutPage } from './pages/handout-page.ts';
 import { renderKeyPage } from './pages/key-page.ts';
 import { renderLearnersPage } from './pages/learners-page.ts';
-import { createPageContext, listPlacedLessons, type PlacedLesson } from './pages/page-context.ts';
+import { countQuizzesBefore, createPageContext, listPlacedLessons, type PlacedLesson } from './pages/page-context.ts';
 import { renderPaperPage } from './pages/paper-page.ts';
 import { renderScorePage } from './pages/score-page.ts';
 import { renderStartPage } from './pages/start-page.ts';
@@ -34,17 +34,12 @@ export function planLearnersPages(week: ResolvedWeek, digest: Digest): PackFile[
   const placed = listPlacedLessons({ week, paths });
   return [
     planPage(paths.learners, renderLearnersPage(listForLearners(week, paths.learners, placed, digest))),
-    ...placed.flatMap((each) => planSheets(week, each, countQuizzesBefore(placed, each), digest)),
+    ...placed.flatMap((each) => planSheets(week, each, countQuizzesBefore(placed, each.lesson), digest)),
   ];
 }
 
 function planPage(path: string, page: Root): PackFile {
   return { path, content: `${stringifyHast(page)}\n` };
-}
-
-/** Quizzes of the week before a lesson's own. */
-function countQuizzesBefore(placed: readonly PlacedLesson[], lesson: PlacedLesson): number {
-  return placed.slice(0, placed.indexOf(lesson)).reduce((sum, each) => sum + each.lesson.quizzes.length, 0);
 }
 
 /** A lesson's papers and handouts. What is handed to their pages holds no answers. */

@@ -1,6 +1,7 @@
 import type { ElementContent } from 'hast';
 import type { Report } from '../content/diagnostic.ts';
 import { describeFound } from '../content/wording.ts';
+import { copyContent } from './copy-content.ts';
 import { foldText, readText } from './fold-text.ts';
 import type { MatchedPair, QuestionSource, RubricRow, WrittenOption, WrittenSource } from './model.ts';
 
@@ -39,7 +40,7 @@ function listAnswerFaults(source: WrittenSource): Fault[] {
     case 'short':
       return foldText(source.answers[0] ?? '') === '' ? [{ message: NO_ANSWER }] : [];
     case 'order':
-      return listPartFaults('This question has', 'things to put in order', source.items);
+      return listItemFaults(source.items);
     case 'match':
       return listPairFaults(source.pairs);
     case 'open':
@@ -90,38 +91,26 @@ function listOptionFaults(options: readonly WrittenOption[]): Fault[] {
   ];
 }
 
-/** What is to be put in order, or one side of pairs: neither too few nor too many, and all different. */
-function listPartFaults(subject: string, things: string, parts: readonly (readonly ElementContent[])[]): Fault[] {
-  const count = parts.length;
-  if (count < FEWEST_OPTIONS || count > MOST_OPTIONS) {
-    const expected = `${FEWEST_OPTIONS} to ${MOST_OPTIONS}`;
-    const advice = count < FEWEST_OPTIONS ? 'add more' : 'leave some out';
-    return [
-      { message: `${subject} \`${count}\` ${things}, expected ${expected}; ${advice}.`, found: `${count}`, expected },
-    ];
-  }
-  return listEqual('Items', 'to put in order', parts);
+function listItemFaults(items: readonly (readonly ElementContent[])[]): Fault[] {
+  const miscounted = listCountFaults('This question has', items.length, 'things to put in order');
+  return miscounted.length > 0 ? miscounted : listEqual('Items', 'to put in order', items);
 }
 
+/** Equal ones on either side are ambiguous: what belongs to one belongs to both. */
 function listPairFaults(pairs: readonly MatchedPair[]): Fault[] {
-  const counted = listPartFaults(
-    'This table has',
-    'pairs to match',
-    pairs.map(({ left }) => left),
-  ).filter(({ expected }) => expected !== undefined);
-  if (counted.length > 0) return counted;
-  return [
-    ...listEqual(
-      'Rows',
-      'on the left',
-      pairs.map(({ left }) => left),
-    ),
-    ...listEqual(
-      'Rows',
-      'on the right',
-      pairs.map(({ right }) => right),
-    ),
-  ];
+  const miscounted = listCountFaults('This table has', pairs.length, 'pairs to match');
+  if (miscounted.length > 0) return miscounted;
+  const lefts = pairs.map(({ left }) => left);
+  const rights = pairs.map(({ right }) => right);
+  return [...listEqual('Rows', 'on the left', lefts), ...listEqual('Rows', 'on the right', rights)];
+}
+
+function listCountFaults(subject: string, count: number, things: string): Fault[] {
+  if (count >= FEWEST_OPTIONS && count <= MOST_OPTIONS) return [];
+  const expected = `${FEWEST_OPTIONS} to ${MOST_OPTIONS}`;
+  const advice = count < FEWEST_OPTIONS ? 'add more' : 'leave some out';
+  const message = `${subject} \`${count}\` ${things}, expected ${expected}; ${advice}.`;
+  return [{ message, found: `${count}`, expected }];
 }
 
 function listRubricFaults(rubric: readonly RubricRow[], marks: number | undefined): Fault[] {
@@ -154,7 +143,7 @@ function listEqual(things: string, where: string, contents: readonly (readonly E
   return contents.flatMap((content, place) => {
     const text = readText(content);
     // Pictures without words are told apart by what is drawn.
-    const folded = foldText(text) === '' ? JSON.stringify(content) : foldText(text);
+    const folded = foldText(text) === '' ? JSON.stringify(copyContent(content)) : foldText(text);
     const earlier = first.get(folded);
     if (earlier === undefined) {
       first.set(folded, place + 1);

@@ -1,12 +1,11 @@
 import type { Report } from '../content/diagnostic.ts';
-import { drawEvenBand, isEven } from './even-band.ts';
+import { countLargestLevel, dealHand } from './deal-hand.ts';
 import { listAskable } from './list-askable.ts';
 import type { ComputedSource, QuestionSource, QuizFacts } from './model.ts';
 import { nameNightFact, type QuestionInstance } from './questions/question-instance.ts';
 import type { ComputedKind } from './questions/question-kinds.ts';
 import { createRandom, type Random } from './random.ts';
-import { describeDates, reportNothing, reportTold, reportTooFew } from './report-shortage.ts';
-import { shareOut } from './share-out.ts';
+import { describeDates, reportMixed, reportNothing, reportTold, reportTooFew } from './report-shortage.ts';
 
 /** The instances of each computed question, one a group, in the order of the groups. */
 export type DealtInstances = ReadonlyMap<QuestionSource, readonly QuestionInstance[]>;
@@ -19,10 +18,11 @@ interface Asked {
 
 /**
  * Deals the instances of the computed questions to the groups. No paper gets an instance twice, and groups get different
- * ones, of one level and about equally hard, as far as there are enough; where there are not, some groups share one and a
- * warning `quiz-question` says so. A question whose paper could not get an instance of its own is an error, and has no
- * entry. An instance whose answer the learners have on paper, on a handout or in the words of another question of the
- * quiz, is used only when there is no other, with a warning.
+ * ones, of one level and about equally hard, as far as there are enough; where there are not, some groups share one, or
+ * get one of another level, and a warning `quiz-question` says so. A question whose paper could not get an instance of its
+ * own is an error, and has no entry. An instance whose answer the learners have on paper, on a handout or in the words of
+ * another question of the quiz, is used only when there is no other, with a warning; and the same fact is asked for twice
+ * on a paper, in two ways, only where groups would share or levels differ else.
  */
 export function dealInstances(
   sources: readonly QuestionSource[],
@@ -37,12 +37,13 @@ export function dealInstances(
     ...Array.from(askable.values()).flatMap((pool) => pool.flatMap(({ tells }) => tells)),
   ]);
   const dealt = new Map<QuestionSource, readonly QuestionInstance[]>();
+  const factsOnPapers = Array.from({ length: groups }, () => new Set<string>());
   for (const [ask, sameKind] of groupByKind(askable)) {
     const chosen = sameKind.map((asked) => leaveOutTold(asked, sameKind, told, facts, report));
     // Those with the least to choose from are dealt first, so that others leave them something.
     const inTurn = chosen.toSorted((one, other) => one.pool.length - other.pool.length);
     const random = createRandom(`${seed}\n${ask}`);
-    for (const [source, hand] of dealHands(inTurn, groups, random, facts, report)) dealt.set(source, hand);
+    for (const [source, hand] of dealHands(inTurn, factsOnPapers, random, facts, report)) dealt.set(source, hand);
   }
   return dealt;
 }
@@ -78,49 +79,45 @@ function leaveOutTold(
   return { source, pool };
 }
 
-/** A hand for each question that can be asked: an instance a group. */
+/** Deals a hand to each question of a kind that can be asked: an instance a paper, which the papers ask from then on. */
 function dealHands(
   inTurn: readonly Asked[],
-  groups: number,
+  factsOnPapers: readonly Set<string>[],
   random: Random,
   facts: QuizFacts,
   report: Report,
 ): Map<ComputedSource, readonly QuestionInstance[]> {
   const hands = new Map<ComputedSource, readonly QuestionInstance[]>();
   const taken = new Set<string>();
+  const papers = factsOnPapers.map((ofAll) => ({ ofAll, ofKind: new Set<string>() }));
   for (const { source, pool } of inTurn) {
-    const free = pool.filter(({ asks }) => !taken.has(asks));
-    const hand = dealHand(free, pool, groups, hands, random);
+    const hand = dealHand(pool, taken, papers, random);
     if (hand === undefined) {
       reportNothing(source, hands.size, pool.length, facts, report);
       continue;
     }
-    const different = new Set(hand).size;
-    if (different < groups) reportTooFew(source, different, groups, facts, report);
-    for (const { asks } of hand) taken.add(asks);
+    reportUneven(source, hand, pool, facts, report);
+    for (const [paper, { asks }] of hand.entries()) {
+      taken.add(asks);
+      papers[paper]?.ofKind.add(asks);
+      papers[paper]?.ofAll.add(asks);
+    }
     hands.set(source, hand);
   }
   return hands;
 }
 
-/**
- * An instance a group. None of them is seen twice in the room where there are enough that are about equally hard; else
- * groups share instances, as few as can be, and no paper gets one that it has. Nothing where a paper would have to.
- */
-function dealHand(
-  free: readonly QuestionInstance[],
+/** Warns where groups share an instance, or get a harder one than others. */
+function reportUneven(
+  source: ComputedSource,
+  hand: readonly QuestionInstance[],
   pool: readonly QuestionInstance[],
-  groups: number,
-  dealt: ReadonlyMap<ComputedSource, readonly QuestionInstance[]>,
-  random: Random,
-): readonly QuestionInstance[] | undefined {
-  if (free.length >= groups) {
-    const hand = drawEvenBand(free, groups, random);
-    if (isEven(hand)) return hand;
-  }
-  const papers = Array.from({ length: groups }, (_, group) => {
-    return new Set(Array.from(dealt.values(), (earlier) => earlier[group]?.asks));
-  });
-  const band = drawEvenBand(pool, Math.min(pool.length, groups + dealt.size), random);
-  return shareOut(band, papers) ?? shareOut([...band, ...pool.filter((each) => !band.includes(each))], papers);
+  facts: QuizFacts,
+  report: Report,
+): void {
+  const different = new Set(hand.map(({ asks }) => asks)).size;
+  const levels = new Set(hand.map(({ level }) => level));
+  if (different < hand.length) reportTooFew(source, different, hand.length, facts, report);
+  else if (levels.size > 1)
+    reportMixed(source, [...levels].sort(), countLargestLevel(pool), hand.length, facts, report);
 }

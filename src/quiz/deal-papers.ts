@@ -38,12 +38,13 @@ export function dealPapers(request: DealRequest): QuizSheet {
   const instances = dealInstances(checked, groups.length, facts, seed, report);
   const asked = checked.filter((source) => source.kind !== 'computed' || instances.has(source));
   const written = new Map(asked.flatMap((source) => drawIfWritten(source, facts)));
-  let before: readonly Placing[] | undefined;
+  let before: readonly Placing[] = [];
   const dealt = groups.map((name, group) => {
     const random = createRandom(`${seed}\npaper ${group + 1}`);
     const drawn = asked.map((source) => written.get(source) ?? drawDealt(source, instances, group, random));
-    const placings = placeAnswers(drawn, `${seed}\nplaces of paper ${group + 1}`, before);
-    before = placings.map((placing, place) => (asked[place]?.kind === 'computed' ? [] : placing));
+    const beside = before.map((placing, place) => (isShared(asked[place], instances, group) ? placing : []));
+    const placings = placeAnswers(drawn, `${seed}\nplaces of paper ${group + 1}`, beside);
+    before = placings;
     return dealPaper(request, name, drawn, placings);
   });
   return {
@@ -53,6 +54,13 @@ export function dealPapers(request: DealRequest): QuizSheet {
     papers: dealt.map(({ paper }) => paper),
     key: dealt.map(({ key }) => key),
   };
+}
+
+/** Whether a group is asked the same as the one before it. */
+function isShared(source: QuestionSource | undefined, instances: DealtInstances, group: number): boolean {
+  if (source?.kind !== 'computed') return true;
+  const hand = instances.get(source);
+  return hand?.[group] === hand?.[group - 1];
 }
 
 function keepMinutes({ minutes }: DealRequest): { readonly minutes?: number } {

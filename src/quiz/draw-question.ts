@@ -1,10 +1,10 @@
 import type { ElementContent } from 'hast';
-import { renderName } from '../content/render-name.ts';
 import type { Calendar } from '../content/types.ts';
 import { foldText } from './fold-text.ts';
 import type { ComputedSource, Forgiveness, MatchedPair, RubricRow, Slip, WrittenSource } from './model.ts';
 import type { QuestionInstance, WrongOption } from './questions/question-instance.ts';
 import { pick, type Random } from './random.ts';
+import { tagAllOrNone, tagName, tagNames } from './tag-names.ts';
 
 /** The answer to a question, before anything is put in the order of a paper. */
 export type DrawnAnswer =
@@ -53,18 +53,24 @@ export function drawWritten(source: WrittenSource, calendar: Calendar): DrawnQue
 function drawAnswer(source: WrittenSource, calendar: Calendar): DrawnAnswer {
   switch (source.kind) {
     case 'choice': {
-      const right = source.options.filter((option) => option.right).map(({ content }) => content);
-      const wrong = source.options.filter((option) => !option.right);
+      const options = tagAllOrNone(source.options, calendar);
+      const right = options.filter((option) => option.right).map(({ content }) => content);
+      const wrong = options.filter((option) => !option.right);
       return { kind: 'options', right, wrong: wrong.map(({ content, means = [] }) => ({ content, means })) };
     }
     case 'short': {
-      const accepted = listSpellings(source.answers).map((spelling) => [tagIfName(spelling, calendar)]);
+      const accepted = listSpellings(source.answers).map((spelling) => [tagName(spelling, calendar)]);
       return { kind: 'line', forgive: source.forgive, accepted, slips: [] };
     }
     case 'order':
-      return { kind: 'order', items: source.items };
-    case 'match':
-      return { kind: 'match', headings: source.headings, pairs: source.pairs };
+      return { kind: 'order', items: source.items.map((item) => tagNames(item, calendar)) };
+    case 'match': {
+      const pairs = source.pairs.map(({ left, right }) => ({
+        left: tagNames(left, calendar),
+        right: tagNames(right, calendar),
+      }));
+      return { kind: 'match', headings: source.headings, pairs };
+    }
     case 'open':
       return { kind: 'lines', lines: source.lines, rubric: source.rubric };
     case 'draw':
@@ -128,29 +134,4 @@ function listSpellings(answers: readonly string[]): string[] {
     if (folded !== '' && !spellings.has(folded)) spellings.set(folded, answer.trim());
   }
   return [...spellings.values()];
-}
-
-/** An answer that is a name of the calendar is tagged with the language of the names. */
-function tagIfName(text: string, calendar: Calendar): ElementContent {
-  return listFoldedNames(calendar).has(foldText(text))
-    ? renderName(text, calendar.language)
-    : { type: 'text', value: text };
-}
-
-const foldedNames = new WeakMap<Calendar, ReadonlySet<string>>();
-
-/** All names of groups, nights and months; worked out once a calendar. */
-function listFoldedNames(calendar: Calendar): ReadonlySet<string> {
-  const known = foldedNames.get(calendar);
-  if (known !== undefined) return known;
-  const { groups, months, thirteenthMonth } = calendar;
-  const named = [
-    ...groups,
-    ...groups.flatMap(({ nights }) => nights),
-    ...months,
-    ...(thirteenthMonth ? [thirteenthMonth] : []),
-  ];
-  const folded = new Set(named.map(({ name }) => foldText(name)));
-  foldedNames.set(calendar, folded);
-  return folded;
 }

@@ -20,9 +20,10 @@ const FNV_PRIME = 0x01000193;
  * @param before The hash of the bytes before these; the algorithm's offset basis where there are none.
  * @returns A whole number from 0 to 2^32 - 1.
  */
-export function hashBytes(bytes: Iterable<number>, before: number = FNV_OFFSET_BASIS): number {
+export function hashBytes(bytes: ArrayLike<number>, before: number = FNV_OFFSET_BASIS): number {
   let hash = before;
-  for (const byte of bytes) hash = Math.imul(hash ^ byte, FNV_PRIME);
+  // Seeds hold all that a key says. Counting through the bytes takes a fraction of the time that an iterator does.
+  for (let place = 0; place < bytes.length; place++) hash = Math.imul(hash ^ (bytes[place] ?? 0), FNV_PRIME);
   return hash >>> 0;
 }
 

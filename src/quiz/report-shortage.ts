@@ -1,3 +1,5 @@
+import type { CivilDate } from '../calendar/rules.ts';
+import { addDays, clampDate } from '../content/civil-date.ts';
 import type { Report } from '../content/diagnostic.ts';
 import { listAskable } from './list-askable.ts';
 import type { ComputedSource, QuizFacts } from './model.ts';
@@ -69,11 +71,23 @@ function adviseFor(source: ComputedSource, facts: QuizFacts): string {
   return 'use another `ask` or write the question by hand';
 }
 
-function adviseForNight(night: number, source: ComputedSource, { almanac, ...facts }: QuizFacts): string {
+/** How far to look for the next time a night comes: over two months, whose other names may be left out. */
+const DAYS_TO_LOOK = 92;
+
+function adviseForNight(night: number, source: ComputedSource, { almanac, today, ...facts }: QuizFacts): string {
   const { from, to } = source.within ?? facts;
-  const comes = Array.from(almanac.nights(from, to)).some((record) => record.night.number === night);
-  if (comes) return 'this `ask` cannot be answered for that night, so give another one or leave `night` out';
-  return 'that night does not come on these dates, so give another one or more time, as in `within=month`';
+  const find = (first: CivilDate, last: CivilDate) =>
+    Array.from(almanac.nights(first, last)).find((record) => record.night.number === night)?.date;
+  if (find(from, to) !== undefined) {
+    return 'this `ask` cannot be answered for that night on these dates, so give another night or leave `night` out';
+  }
+  const month = almanac.nightsOfMonth(today);
+  const name = `\`${month[0]?.month.name}\``;
+  const inMonth = month.find((record) => record.night.number === night)?.date;
+  if (inMonth !== undefined) return `${name} has that night on \`${inMonth}\`, so give another one or \`within=month\``;
+  const next = find(today, clampDate(addDays(today, DAYS_TO_LOOK)));
+  const comes = next === undefined ? '' : ` and it next comes on \`${next}\``;
+  return `${name} leaves that night out${comes}, so give another one or more time, as in \`within=year\``;
 }
 
 function countAskable(source: ComputedSource, facts: QuizFacts): number {
@@ -92,11 +106,55 @@ export function reportTooFew(
   facts: QuizFacts,
   report: Report,
 ): void {
+  const help = `seat them apart, ask for fewer groups, ${adviseForMore(source)} or use another \`ask\``;
+  reportShortage(
+    source,
+    available,
+    groups,
+    'different questions',
+    `some groups get the same, so ${help}`,
+    facts,
+    report,
+  );
+}
+
+/**
+ * Enough different questions, but of several levels.
+ * @param levels Those that were dealt, in order.
+ * @param available How many different ones of one level there are at most.
+ */
+export function reportMixed(
+  source: ComputedSource,
+  levels: readonly number[],
+  available: number,
+  groups: number,
+  facts: QuizFacts,
+  report: Report,
+): void {
+  const given = levels.map((level) => `\`${level}\``).join(' and ');
+  const help = `${adviseForMore(source)}, or give \`level\` and let some groups have the same`;
+  const words = `their levels are ${given}, so some groups have it harder: ${help}`;
+  reportShortage(source, available, groups, 'different questions of one level', words, facts, report);
+}
+
+function adviseForMore({ within }: ComputedSource): string {
+  return within === undefined ? 'give it more time, as in `within=month`' : 'give it more time';
+}
+
+function reportShortage(
+  source: ComputedSource,
+  available: number,
+  groups: number,
+  things: string,
+  advice: string,
+  facts: QuizFacts,
+  report: Report,
+): void {
   report({
     rule: 'quiz-question',
     severity: 'warning',
     place: source.place,
-    message: `${describeAsked(source, facts)} has \`${available}\` different questions ${describeDates(source, facts)}, expected \`${groups}\`, one a group; some groups get the same, so seat them apart, ask for fewer groups or use another \`ask\`.`,
+    message: `${describeAsked(source, facts)} has \`${available}\` ${things} ${describeDates(source, facts)}, expected \`${groups}\`, one a group; ${advice}.`,
     found: String(available),
     expected: String(groups),
   });

@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { cpSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -49,6 +49,8 @@ export interface BuiltPacks {
 /** Bundles the command from today's source and builds the packs with it, in a folder outside of the project. */
 export async function buildPacks(): Promise<BuiltPacks> {
   const folder = mkdtempSync(join(tmpdir(), 'lessontide-browser-'));
+  // The command finds the library that cuts fonts as an installed one does: in node_modules above it.
+  symlinkSync(join(ROOT, 'node_modules'), join(folder, 'node_modules'), 'junction');
   await bundle({ root: ROOT, mode: 'production', logLevel: 'silent', build: { outDir: join(folder, 'kit') } });
   const content = join(ROOT, 'content');
   const mixedContent = join(folder, 'mixed-content');

@@ -116,12 +116,12 @@ function cutSound(path: string): void {
 }
 
 const addressOf = (path: string) => pathToFileURL(join(folder, path)).href;
-const TEACHER = addressOf('pack/wednesday.html');
-const LEARNER = addressOf('pack/learners/wednesday-1-to-lead.html');
-const SHORT = addressOf('short/wednesday.html');
-const MUTE = addressOf('mute/wednesday.html');
-const RICH_TEACHER = addressOf('rich/wednesday.html');
-const RICH_LEARNER = addressOf('rich/learners/wednesday-1-to-lead.html');
+const TEACHER = addressOf('pack/3-wednesday.html');
+const LEARNER = addressOf('pack/learners/3-wednesday-1-to-lead.html');
+const SHORT = addressOf('short/3-wednesday.html');
+const MUTE = addressOf('mute/3-wednesday.html');
+const RICH_TEACHER = addressOf('rich/3-wednesday.html');
+const RICH_LEARNER = addressOf('rich/learners/3-wednesday-1-to-lead.html');
 
 let browser: Browser;
 let page: Page;

@@ -59,7 +59,7 @@ describe('build', () => {
     expect(printed.join('\n')).toContain(`Open ${join(out, 'round-moon/index.html')}`);
     expect(status).toBe(0);
     expect([...readPack().keys()]).toEqual(
-      expect.arrayContaining(['index.html', 'monday.html', 'key.html', 'score.html', 'gestures.html', 'pack.json']),
+      expect.arrayContaining(['index.html', '1-monday.html', 'key.html', 'score.html', 'gestures.html', 'pack.json']),
     );
   });
 
@@ -188,11 +188,11 @@ describe('mistakes', () => {
 describe('a pack that somebody changed', () => {
   it('is not overwritten without --replace', async () => {
     await run('build', week, '--out', out);
-    const page = join(out, 'round-moon/monday.html');
+    const page = join(out, 'round-moon/1-monday.html');
     writeFileSync(page, 'mine');
     const { status, told } = await run('build', week, '--out', out);
     expect(status).toBe(1);
-    expect(told[0]).toContain('monday.html` was changed since the pack was built');
+    expect(told[0]).toContain('1-monday.html` was changed since the pack was built');
     expect(readFileSync(page, 'utf8')).toBe('mine');
     expect((await run('build', week, '--out', out, '--replace')).status).toBe(0);
     expect(readFileSync(page, 'utf8')).not.toBe('mine');
@@ -308,7 +308,7 @@ describe('a week', () => {
     edit('week.yaml', /^begins: .*$/m, `begins: ${begins}`);
     const { status, told } = await run('build', week, '--out', out);
     expect([status, told]).toEqual([0, []]);
-    expect(existsSync(join(out, 'round-moon/monday.html'))).toBe(true);
+    expect(existsSync(join(out, 'round-moon/1-monday.html'))).toBe(true);
   });
 
   it('whose file is empty asks for what is needed, once', async () => {

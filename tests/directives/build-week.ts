@@ -9,7 +9,7 @@ import type { ResolvedWeek } from '../../src/lesson/model.ts';
 import { resolveWeek, type WeekFiles, type WeekSetting } from '../../src/lesson/resolve-week.ts';
 import { sha256 } from '../../src/node/sha256.ts';
 import type { PackPlan } from '../../src/pack/pack-plan.ts';
-import { planPack } from '../../src/pack/plan-pack.ts';
+import { planFiles, planPack } from '../../src/pack/plan-pack.ts';
 
 /** The fixed content of the fixtures: an English school on the south coast, a French one, and one at the date line. */
 export const FIXED_CONTENT = new URL('../fixtures/directives/content/', import.meta.url);
@@ -73,7 +73,7 @@ export function buildWeek(files: WeekFiles, setting: WeekSetting): BuiltWeek {
   const { week, diagnostics } = resolveWeek(files, setting);
   if (week === undefined) return { diagnostics };
   const pictures = new Map(files.pictures.map((path) => [path, new TextEncoder().encode(path)]));
-  return { diagnostics, week, plan: planPack(week, pictures, sha256) };
+  return { diagnostics, week, plan: planPack(week, planFiles(week, pictures, sha256), sha256) };
 }
 
 /** The text of a week.yaml for one or more days, and lessons with paths beside it. */

@@ -1,19 +1,10 @@
-import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { parse as parseYaml } from 'yaml';
 import { sortDiagnostics } from '../../src/cli/tell-diagnostics.ts';
 import { DIRECTIVES } from '../../src/lesson/directive-registry.ts';
 import type { WeekFiles } from '../../src/lesson/resolve-week.ts';
 import { stringifyHast } from '../../src/lesson/stringify-hast.ts';
-import {
-  type BuiltWeek,
-  buildWeek,
-  digestPlan,
-  listTexts,
-  makeWeek,
-  openContent,
-  printDiagnostic,
-} from './build-week.ts';
+import { type BuiltWeek, buildWeek, digestPlan, listTexts, openContent, printDiagnostic } from './build-week.ts';
 import {
   listOptionShells,
   listTextsOf,
@@ -23,6 +14,7 @@ import {
   splitSentences,
 } from './find-answers.ts';
 import { layOutHtml } from './lay-out-html.ts';
+import { listFolders, readCase } from './read-case.ts';
 
 /*
  * A case is a folder <directive>/<case>: input.md (more lessons: input-….md), config.yaml where it is not a Wednesday
@@ -36,28 +28,7 @@ const USUAL = 'lessons/test-week/input.md';
 const setting = openContent();
 const again = openContent();
 
-const listFolders = (folder: URL): string[] =>
-  readdirSync(folder, { withFileTypes: true }).flatMap((entry) => (entry.isDirectory() ? entry.name : []));
 const directives = listFolders(ROOT).filter((name) => name !== 'content');
-
-function readCase(folder: URL): WeekFiles {
-  const names = readdirSync(folder).sort();
-  const config = new URL('config.yaml', folder);
-  const options: Record<string, unknown> = existsSync(config) ? parseYaml(readFileSync(config, 'utf8')) : {};
-  const { school, days, week } = options;
-  const lessons = names.filter((name) => /^input.*\.md$/.test(name));
-  return {
-    ...makeWeek(Object.fromEntries(lessons.map((name) => [name, readFileSync(new URL(name, folder), 'utf8')])), {
-      ...(typeof school === 'string' ? { school } : {}),
-      ...(typeof week === 'string' ? { week } : {}),
-      ...(Array.isArray(days) ? { days } : {}),
-    }),
-    pictures: readdirSync(folder, { recursive: true, encoding: 'utf8' })
-      .map((name) => name.replaceAll('\\', '/'))
-      .filter((name) => name.endsWith('.png'))
-      .sort(),
-  };
-}
 
 function readMain(html: string): string {
   return /<main\b[^>]*>(.*)<\/main>/s.exec(html)?.[1] ?? '';

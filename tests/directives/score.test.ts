@@ -14,8 +14,8 @@ const build = (score: string) => {
   const { week, plan, diagnostics } = buildWeek(files, setting);
   if (week === undefined || plan === undefined) throw new Error(diagnostics.map(({ message }) => message).join('\n'));
   const texts = listTexts(plan);
-  const learner = texts.get('learners/wednesday-1-sheet.html') ?? '';
-  const teacher = texts.get('wednesday.html') ?? '';
+  const learner = texts.get('learners/3-wednesday-1-sheet.html') ?? '';
+  const teacher = texts.get('3-wednesday.html') ?? '';
   return {
     tells: week.lessons[1]?.tells,
     learner: /<div class="score-strip">.*(?=<\/main>)/s.exec(learner)?.[0] ?? '',

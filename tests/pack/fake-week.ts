@@ -95,7 +95,7 @@ export function buildFakeWeek(options: FakeWeekOptions = {}): ResolvedWeek {
     days: [...new Set(written.map((lesson) => lesson.head?.day ?? 'monday'))],
     school: school.id,
     for: 'Years 3-4',
-    reliefNotes: ['No drum: clap.'],
+    reliefNotes: [{ text: 'The drum is in the cupboard.' }, { text: 'Clap.', when: 'no-sound' }],
     ...options.plan,
   };
   if ((parseCivilDate(plan.begins) + 3) % 7 !== 0) throw new Error(`${plan.begins} is not a Monday.`);
@@ -160,6 +160,7 @@ function buildLesson(options: FakeLessonOptions, index: number, plan: WeekPlan, 
   const day = head?.day ?? 'monday';
   const date = renderCivilDate(parseCivilDate(plan.begins) + DAYS.indexOf(day));
   const slug = options.slug ?? day;
+  const stem = options.stem ?? `${DAYS.indexOf(day) + 1}-${slug}`;
   return {
     file: `lessons/fake-week/${slug}.md`,
     head: {
@@ -172,13 +173,15 @@ function buildLesson(options: FakeLessonOptions, index: number, plan: WeekPlan, 
       ...head,
     },
     slug,
+    stem,
     tonight: almanac.nightOn(date),
     atClassTime: almanac.nightOn(renderCivilDate(parseCivilDate(date) - 1)),
     steps: [{ number: 1, title: 'Welcome', minutes: 45, beginsAt: '09:00' }],
     body: [h('section', { id: 'step-1' }, [h('h2', 'Welcome'), h('p', 'Stand in a circle.')])],
     tells: [],
-    handouts: [{ title: 'Sky slip', page: `${slug}-1-sky-slip.html`, body: [h('p', 'Draw the Moon.')], hasRun: false }],
+    handouts: [{ title: 'Sky slip', page: `${stem}-1-sky-slip.html`, body: [h('p', 'Draw the Moon.')], hasRun: false }],
     hasRun: false,
+    outdoors: false,
     quizzes: [buildFakeQuiz(1)],
     pictures: [],
     ...rest,

@@ -3,37 +3,41 @@ import { computePackPaths, linkBetween, listPackPaths } from '../../src/pack/pac
 import { buildFakeQuiz, buildFakeWeek } from './fake-week.ts';
 
 describe('computePackPaths', () => {
-  it('names pages after the days, and learners’ pages in a folder of their own', () => {
+  it('names pages after the days, so that they sort by day, and learners’ pages in a folder of their own', () => {
     const week = buildFakeWeek({ lessons: [{ head: { day: 'monday' } }] });
     expect(listPackPaths(computePackPaths(week))).toEqual([
       'index.html',
-      'monday.html',
+      '1-monday.html',
       'key.html',
       'score.html',
       'gestures.html',
       'learners/index.html',
-      'learners/monday-quiz-1.html',
-      'learners/monday-1-sky-slip.html',
+      'learners/1-monday-quiz-1.html',
+      'learners/1-monday-1-sky-slip.html',
     ]);
   });
 
   it('keeps two lessons of a day and their quizzes apart', () => {
     const lessons = [
       { head: { day: 'monday' }, quizzes: [buildFakeQuiz(1), buildFakeQuiz(2)] },
-      { head: { day: 'monday' }, slug: 'monday-2' },
+      { head: { day: 'monday' }, slug: 'monday-lesson-2', stem: '1-monday-lesson-2' },
     ] as const;
     const [first, second] = computePackPaths(buildFakeWeek({ lessons })).lessons;
     expect(first).toMatchObject({
-      page: 'monday.html',
-      papers: ['learners/monday-quiz-1.html', 'learners/monday-quiz-2.html'],
+      page: '1-monday.html',
+      papers: ['learners/1-monday-quiz-1.html', 'learners/1-monday-quiz-2.html'],
       keyAnchors: ['monday-quiz-1', 'monday-quiz-2'],
     });
-    expect(second).toMatchObject({ page: 'monday-2.html', papers: ['learners/monday-2-quiz-1.html'] });
+    expect(second).toMatchObject({
+      page: '1-monday-lesson-2.html',
+      papers: ['learners/1-monday-lesson-2-quiz-1.html'],
+      keyAnchors: ['monday-lesson-2-quiz-1'],
+    });
   });
 
   it('refuses a week in which two pages would be one file', () => {
     const lessons = [{ head: { day: 'monday' } }, { head: { day: 'monday' } }] as const;
-    expect(() => computePackPaths(buildFakeWeek({ lessons }))).toThrow('`monday.html`');
+    expect(() => computePackPaths(buildFakeWeek({ lessons }))).toThrow('`1-monday.html`');
   });
 });
 

@@ -79,7 +79,7 @@ describe('the sound of a pack', () => {
   it('is one track for runs that are part of one another', () => {
     const sounds = listPaths(files).filter((path) => path.startsWith('sound/'));
     expect(sounds).toEqual(['sound/beat-60-1.mid', 'sound/beat-60-1.wav']);
-    expect(texts.get('wednesday.html')?.match(/src="sound\/[^"]*"/g)).toEqual([
+    expect(texts.get('3-wednesday.html')?.match(/src="sound\/[^"]*"/g)).toEqual([
       'src="sound/beat-60-1.wav"',
       'src="sound/beat-60-1.wav#t=0,3.7"',
     ]);
@@ -95,7 +95,7 @@ describe('the sound of a pack', () => {
 
   it('is let in by the pages that have a run, and a script with it; by no other', () => {
     const plays = [...texts].flatMap(([path, html]) => (html.includes('media-src') ? [path] : []));
-    expect(plays).toEqual(['wednesday.html', 'learners/wednesday-1-one.html']);
+    expect(plays).toEqual(['3-wednesday.html', 'learners/3-wednesday-1-one.html']);
     const scripted = [...texts].flatMap(([path, html]) => (html.includes('player-template') ? [path] : []));
     expect(scripted).toEqual(expect.arrayContaining(plays));
   });

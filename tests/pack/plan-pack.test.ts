@@ -317,9 +317,9 @@ describe('planPack', () => {
       school: 'Saltgrass Point School',
       calendar: { title: 'Estuary Nights', language: 'en', keeper: 'Saltgrass Point School', sharing: 'open' },
       lessons: [
-        { title: 'A lesson', date: '2026-07-27', page: 'monday.html' },
-        { title: 'A lesson', date: '2026-07-27', page: 'monday-lesson-2.html' },
-        { title: 'A lesson', date: '2026-07-31', page: 'friday.html' },
+        { title: 'A lesson', date: '2026-07-27', page: '1-monday-lesson-1.html' },
+        { title: 'A lesson', date: '2026-07-27', page: '1-monday-lesson-2.html' },
+        { title: 'A lesson', date: '2026-07-31', page: '5-friday.html' },
       ],
     });
   });

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { drawEvenBand, isEven } from '../../src/quiz/even-band.ts';
 import type { Level } from '../../src/quiz/questions/question-instance.ts';
 import { createRandom } from '../../src/quiz/random.ts';
+import { expectUniform } from './expect-uniform.ts';
 
 interface Item {
   readonly id: number;
@@ -38,9 +39,7 @@ describe('drawEvenBand', () => {
       const [item] = draw(makeItems(UP_TO_TWELVE), 1, seed);
       counts[item?.id ?? -1] = (counts[item?.id ?? -1] ?? 0) + 1;
     }
-    const chiSquare = counts.reduce((sum, count) => sum + (count - 100) ** 2 / 100, 0);
-    // Upper critical value at 0.001 for 10 degrees of freedom: NIST/SEMATECH e-Handbook, section 1.3.6.7.4 (from memory).
-    expect(chiSquare).toBeLessThan(29.588);
+    expectUniform(counts);
   });
 
   it('gives a hurdle to all or to none', () => {

@@ -3,8 +3,17 @@ import type { Diagnostic } from '../../src/content/diagnostic.ts';
 import { createLabels } from '../../src/content/labels.ts';
 import type { School } from '../../src/content/types.ts';
 import { type DealRequest, dealPapers } from '../../src/quiz/deal-papers.ts';
+import type { Hardness } from '../../src/quiz/even-band.ts';
 import { readText } from '../../src/quiz/fold-text.ts';
-import type { KeyAnswer, LearnerQuestion, QuestionSource, QuizFacts, QuizSheet } from '../../src/quiz/model.ts';
+import type {
+  ComputedSource,
+  KeyAnswer,
+  LearnerQuestion,
+  QuestionSource,
+  QuizFacts,
+  QuizSheet,
+} from '../../src/quiz/model.ts';
+import type { Level, QuestionInstance } from '../../src/quiz/questions/question-instance.ts';
 import type { ComputedKind } from '../../src/quiz/questions/question-kinds.ts';
 import { type FakeSky, fakeSky } from './fake-almanac.ts';
 
@@ -66,8 +75,27 @@ export function short(
   return { kind: 'short', place: nextPlace(), prompt: text(prompt), answers, forgive, ...more };
 }
 
-export function computed(ask: ComputedKind, marks?: number): QuestionSource {
-  return { kind: 'computed', place: nextPlace(), ask, ...(marks === undefined ? {} : { marks }) };
+export function computed(ask: ComputedKind, more: Partial<ComputedSource> = {}): ComputedSource {
+  return { kind: 'computed', place: nextPlace(), ask, ...more };
+}
+
+/** An instance of no kind, for what only looks at what instances ask and how hard they are. */
+export function makeInstance(
+  asks: string,
+  level: Level = 1,
+  hardness: Hardness = { nights: 0, hurdle: false },
+): QuestionInstance {
+  return {
+    kind: 'order',
+    asks,
+    tells: [],
+    level,
+    hardness,
+    about: { nights: [], dates: [] },
+    renderPrompt: () => [],
+    renderWorking: () => [],
+    renderItems: () => [],
+  };
 }
 
 export function deal(request: Partial<DealRequest> & Pick<DealRequest, 'sources'>): {

@@ -1,23 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createRandom, hashBytes, pick, shuffle } from '../../src/quiz/random.ts';
-
-/**
- * Upper critical values of the chi-square distribution at 0.001, by degrees of freedom: NIST/SEMATECH e-Handbook of
- * Statistical Methods, section 1.3.6.7.4 (typed in from memory). Seeds are fixed, so a test passes always or never.
- */
-const CHI_SQUARE_0_001: Readonly<Record<number, number>> = { 2: 13.816, 3: 16.266, 4: 18.467, 5: 20.515, 23: 49.728 };
-
-function computeChiSquare(counts: readonly number[]): number {
-  const expected = counts.reduce((sum, count) => sum + count, 0) / counts.length;
-  return counts.reduce((sum, count) => sum + (count - expected) ** 2 / expected, 0);
-}
-
-function expectUniform(counts: readonly number[]): void {
-  const limit = CHI_SQUARE_0_001[counts.length - 1];
-  if (limit === undefined) throw new Error(`The table has no row for ${counts.length - 1} degrees of freedom.`);
-  expect(computeChiSquare(counts)).toBeLessThan(limit);
-}
+import { countUp, expectUniform } from './expect-uniform.ts';
 
 describe('hashBytes', () => {
   // Test vectors of FNV-1a, 32 bits, from the authors' published list (typed in from memory).
@@ -76,11 +60,10 @@ describe('shuffle', () => {
     const counts = new Map<string, number>();
     const random = createRandom('orders');
     for (let round = 0; round < 12_000; round++) {
-      const order = shuffle(['a', 'b', 'c', 'd'], random).join('');
-      counts.set(order, (counts.get(order) ?? 0) + 1);
+      countUp(counts, shuffle(['a', 'b', 'c', 'd'], random).join(''));
     }
     expect(counts.size).toBe(24);
-    expectUniform([...counts.values()]);
+    expectUniform(counts.values());
   });
 });
 
@@ -89,9 +72,8 @@ describe('pick', () => {
     const counts = new Map<string, number>();
     const random = createRandom('pick');
     for (let round = 0; round < 6000; round++) {
-      const picked = pick(['a', 'b', 'c'], random);
-      counts.set(picked, (counts.get(picked) ?? 0) + 1);
+      countUp(counts, pick(['a', 'b', 'c'], random));
     }
-    expectUniform([...counts.values()]);
+    expectUniform(counts.values());
   });
 });

@@ -1,35 +1,28 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { QuestionInstance } from '../../src/quiz/questions/question-instance.ts';
 import { shareOut } from '../../src/quiz/share-out.ts';
+import { makeInstance } from './quiz-helpers.ts';
 
-function instance(asks: string): QuestionInstance {
-  return {
-    kind: 'order',
-    asks,
-    tells: [],
-    level: 1,
-    hardness: { nights: 0, hurdle: false },
-    about: { nights: [], dates: [] },
-    renderPrompt: () => [],
-    renderWorking: () => [],
-    renderItems: () => [],
-  };
-}
-
-const share = (asks: string, papers: readonly string[]) =>
-  shareOut(
-    [...asks].map(instance),
-    papers.map((paper) => new Set(paper)),
-  )
-    ?.map((each) => each.asks)
+/** A letter an instance; what each paper has of the kind, and by other kinds. */
+function share(
+  [wanted, alike = '', rest = '']: readonly string[],
+  ofKind: readonly string[],
+  ofOthers: readonly string[] = [],
+) {
+  const make = (asks: string | undefined) => Array.from(asks ?? '', (each) => makeInstance(each));
+  const papers = ofKind.map((asks, paper) => ({
+    ofKind: new Set(asks),
+    ofAll: new Set(asks + (ofOthers[paper] ?? '')),
+  }));
+  return shareOut(make(wanted), make(alike), make(rest), papers)
+    ?.map(({ asks }) => asks)
     .join('');
+}
 
 /** The most papers that can have one of their own: every choice tried. */
 function countMost(asks: readonly string[], papers: readonly string[]): number {
   const [first, ...rest] = papers;
   if (first === undefined) return 0;
-  const without = countMost(asks, rest);
   const withEach = asks
     .filter((each) => !first.includes(each))
     .map(
@@ -40,45 +33,63 @@ function countMost(asks: readonly string[], papers: readonly string[]): number {
           rest,
         ),
     );
-  return Math.max(without, ...withEach);
+  return Math.max(countMost(asks, rest), ...withEach);
 }
 
+const sortLetters = (letters: string | undefined) => [...(letters ?? '')].sort().join('');
+
 describe('shareOut', () => {
-  it('gives each paper one of its own where there are enough', () => {
-    const hand = share('abcd', ['', '', '']) ?? '';
-    // Those that come first are given out first, to whichever paper.
-    expect([...hand].sort().join('')).toBe('abc');
+  it('gives out the wanted ones where they will do', () => {
+    expect(share(['abc', 'd', 'e'], ['', '', ''])).toBe('abc');
   });
 
   it('moves others to make room: the second paper has only one left to it', () => {
-    expect(share('ab', ['', 'b'])).toBe('ba');
+    expect(share(['ab'], ['', 'b'])).toBe('ba');
   });
 
-  it('lets papers share where there are too few', () => {
-    expect(share('a', ['', ''])).toBe('aa');
+  it('takes one that is alike before any other, and one with the same fact before one of the rest', () => {
+    expect(share(['a', 'b', 'c'], ['a'])).toBe('b');
+    expect(share(['a', 'b', 'c'], ['ab'])).toBe('c');
+    expect(share(['a', 'b', 'c'], [''], ['a'])).toBe('b');
+    expect(share(['a', 'b', 'c'], [''], ['ab'])).toBe('a');
+    expect(share(['a', '', 'c'], ['a'], ['c'])).toBe('c');
+  });
+
+  it('lets papers share where there are too few, each about as often', () => {
+    expect(share(['a'], ['', ''])).toBe('aa');
+    expect(sortLetters(share(['ab', 'c'], ['', '', '', '', '', '', '']))).toBe('aaabbcc');
+  });
+
+  it('takes the same question at two levels for one', () => {
+    expect(share(['ab', 'a', 'ab'], ['', '', '', ''])).toBe('abab');
   });
 
   it('gives nothing where a paper has them all', () => {
-    expect(share('ab', ['', 'ab'])).toBeUndefined();
-    expect(share('', [''])).toBeUndefined();
+    expect(share(['ab'], ['', 'ab'])).toBeUndefined();
+    expect(share([''], [''])).toBeUndefined();
+    expect(share(['a'], [])).toBe('');
   });
 
   it('never repeats on a paper, and has as many different ones as can be', () => {
-    const asks = fc.uniqueArray(fc.constantFrom('a', 'b', 'c', 'd', 'e'), { minLength: 1 });
-    const papers = fc.array(fc.uniqueArray(fc.constantFrom('a', 'b', 'c', 'd', 'e'), { maxLength: 3 }), {
-      minLength: 1,
-      maxLength: 5,
-    });
+    const letters = fc.constantFrom('a', 'b', 'c', 'd', 'e');
+    const asks = fc.uniqueArray(letters, { minLength: 1 });
+    const papers = fc.array(
+      fc.record({ ofKind: fc.uniqueArray(letters, { maxLength: 3 }), ofOthers: fc.uniqueArray(letters) }),
+      { minLength: 1, maxLength: 5 },
+    );
     fc.assert(
-      fc.property(asks, papers, (all, lists) => {
-        const written = lists.map((list) => list.join(''));
-        const hand = share(all.join(''), written);
+      fc.property(asks, fc.nat(5), fc.nat(5), papers, (all, first, second, written) => {
+        const [from, to] = [Math.min(first, second), Math.max(first, second)];
+        const ranks = [all.slice(0, from), all.slice(from, to), all.slice(to)].map((rank) => rank.join(''));
+        const ofKind = written.map((paper) => paper.ofKind.join(''));
+        const ofOthers = written.map((paper) => paper.ofOthers.join(''));
+        const hand = share(ranks, ofKind, ofOthers);
         if (hand === undefined) {
-          expect(written.some((paper) => all.every((each) => paper.includes(each)))).toBe(true);
+          expect(ofKind.some((paper) => all.every((each) => paper.includes(each)))).toBe(true);
           return;
         }
-        for (const [paper, each] of [...hand].entries()) expect(written[paper]).not.toContain(each);
-        expect(new Set(hand).size).toBe(countMost(all, written));
+        for (const [paper, each] of [...hand].entries()) expect(ofKind[paper]).not.toContain(each);
+        expect(new Set(hand).size).toBe(countMost(all, ofKind));
       }),
     );
   });

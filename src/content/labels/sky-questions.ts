@@ -86,7 +86,7 @@ export const SKY_QUESTION_LABELS = {
     about: 'In the key, of a wrong side',
   },
   'quiz-means-side-upside-down': {
-    english: 'Left and right are right, top and bottom are changed over.',
+    english: 'Left and right are as they should be, top and bottom are changed over.',
     about: 'In the key, of a wrong side',
   },
   'quiz-means-side-lamp': {

@@ -1,6 +1,7 @@
 import type { Element } from 'hast';
 import { h } from 'hastscript';
 import { fillLabel } from '../../content/fill-label.ts';
+import { markLeavingLink } from '../../content/mark-leaving-link.ts';
 import type { Recording } from '../../content/types.ts';
 import { renderCode } from '../../drawing/code.ts';
 import type { ViewContext } from '../definition.ts';
@@ -27,7 +28,7 @@ export function renderRecordingLink(
 ): Element[] {
   const link = recording?.link;
   if (link === undefined) return [];
-  const words = h('p', fillLabel(labels, 'hear-at', { link: [h('a', { href: link }, link)] }));
+  const words = h('p', fillLabel(labels, 'hear-at', { link: [markLeavingLink(h('a', { href: link }, link), labels)] }));
   return [h('div.run-link', [...(reader === 'teacher' ? [renderCode(link)] : []), words])];
 }
 

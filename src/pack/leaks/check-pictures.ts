@@ -48,29 +48,28 @@ interface TellingPicture {
 }
 
 /** Pictures of a question that name what is asked for. */
-function* listTelling(
+function listTelling(
   question: LearnerQuestion,
   expected: ExpectedAnswer | undefined,
   names: ReadonlySet<string>,
-): Generator<TellingPicture> {
-  const asked = listAsked(question, expected).filter(
-    (text) => gradeAnswer(splitWords(text), names.has(splitWords(text).join(' '))) === 'unseen',
-  );
-  if (asked.length === 0) return;
+): TellingPicture[] {
+  const contents = [question.prompt, ...listSpaceContent(question.space)];
+  const pictures = contents.flatMap((content) => listPictureTexts(content).map((text) => ({ ...text, content })));
+  if (pictures.length === 0) return [];
+  const asked = listAsked(question, expected)
+    .map((name) => ({ name, phrase: splitWords(name) }))
+    .filter(({ phrase }) => gradeAnswer(phrase, names.has(phrase.join(' '))) === 'unseen');
   const prompt = splitWords(readShownText(question.prompt));
-  for (const content of [question.prompt, ...listSpaceContent(question.space)]) {
+  return pictures.flatMap(({ found, what, content }) => {
+    const words = splitWords(found);
     const beside = splitWords(readShownText(content));
-    for (const { found, what } of listPictureTexts(content)) {
-      const words = splitWords(found);
-      const name = asked.find((text) => {
-        const phrase = splitWords(text);
-        const isTold = countPhrase(prompt, phrase) > 0 || countPhrase(beside, phrase) > 0;
-        const isGlued = what === 'A picture’s file name' && words.join('').includes(phrase.join(''));
-        return !isTold && (isGlued || countPhrase(words, phrase) > 0);
-      });
-      if (name !== undefined) yield { found, what, name };
-    }
-  }
+    const told = asked.find(({ phrase }) => {
+      const isTold = countPhrase(prompt, phrase) > 0 || countPhrase(beside, phrase) > 0;
+      const isGlued = what === 'A picture’s file name' && words.join('').includes(phrase.join(''));
+      return !isTold && (isGlued || countPhrase(words, phrase) > 0);
+    });
+    return told === undefined ? [] : [{ found, what, name: told.name.trim() }];
+  });
 }
 
 /** What learners choose from or are to write, as texts. */
@@ -80,12 +79,13 @@ function listAsked({ space }: LearnerQuestion, expected: ExpectedAnswer | undefi
   return [...written, ...drawn, ...listSpaceContent(space).map(readShownText)];
 }
 
-function* listPictureTexts(content: readonly ElementContent[]): Generator<Omit<TellingPicture, 'name'>> {
-  for (const found of listDescriptions(content)) yield { found, what: 'A picture’s description' };
-  for (const { name, value } of listContentAttributes(content)) {
-    if (DESCRIPTIONS.has(name)) yield { found: value, what: 'A picture’s description' };
-    else if (name === 'src' && !value.startsWith('data:')) yield { found: value, what: 'A picture’s file name' };
-  }
+function listPictureTexts(content: readonly ElementContent[]): Omit<TellingPicture, 'name'>[] {
+  const said = listDescriptions(content).map((found) => ({ found, what: 'A picture’s description' as const }));
+  const attributes = [...listContentAttributes(content)].flatMap(({ name, value }): Omit<TellingPicture, 'name'>[] => {
+    if (DESCRIPTIONS.has(name)) return [{ found: value, what: 'A picture’s description' }];
+    return name === 'src' && !value.startsWith('data:') ? [{ found: value, what: 'A picture’s file name' }] : [];
+  });
+  return [...said, ...attributes];
 }
 
 /** Where on the page an attribute has the value, from a word on; the word itself, or 0, where none has it. */

@@ -64,6 +64,11 @@ function isFrameMeta(attributes: readonly MarkupAttribute[]): boolean {
   return first?.name === 'name' && META_NAMES.has(first.value);
 }
 
+/** Whether an attribute is the address of a page for learners. @param path The file in which it stands. */
+export function leadsToPage({ name, value }: MarkupAttribute, path: string, pages: ReadonlySet<string>): boolean {
+  return ADDRESSES.has(name) && pages.has(resolvePath(path, value.replace(/[?#].*$/s, '')) ?? '');
+}
+
 function isAllowedAddress(value: string, path: string, pages: ReadonlySet<string>): boolean {
   if (value.startsWith('#') || /^(?:https?|mailto):/i.test(value)) return true;
   if (/^data:/i.test(value)) return true;
@@ -77,11 +82,10 @@ function resolvePath(from: string, address: string): string | undefined {
   const steps = from.split('/').slice(0, -1);
   const [root] = steps;
   for (const step of decodePath(address).split('/')) {
-    if (step === '..') steps.pop();
-    else if (step !== '.' && step !== '') steps.push(step);
-    if (steps[0] !== root) return undefined;
+    if (step === '..' && steps.pop() === undefined) return undefined;
+    if (!/^\.{0,2}$/.test(step)) steps.push(step);
   }
-  return steps.join('/');
+  return steps[0] === root ? steps.join('/') : undefined;
 }
 
 function decodePath(address: string): string {

@@ -50,7 +50,8 @@ export interface LeakFinder {
 /**
  * Prepares the search of a week's packs: for every answer and all else that only the key and the teacher may have,
  * written in any usual way, in the text, the attributes, comments, scripts and style sheets of pages, in pictures,
- * sounds and archives, in names of files; and for what the order and the shape of things on papers tell.
+ * sounds and archives, in names of files; and for what the order and the shape of things on papers tell. Drum tracks
+ * that the kit is about to write are passed over: they are made of numbers alone.
  * It shares no code with what renders the pages.
  */
 export function createLeakFinder(week: ResolvedWeek, { sources, weekFolder, unpack }: LeakSetting): LeakFinder {
@@ -67,6 +68,7 @@ export function createLeakFinder(week: ResolvedWeek, { sources, weekFolder, unpa
   };
   const pictures = listAuthorsPictures(week, models, weekFolder);
   const search = createSecretSearch(secrets);
+  const tracks = new Set(week.media.learners.tracks.map(({ name }) => `${LEARNERS_FOLDER}/sound/${name}.wav`));
   return {
     find({ origin, files, showPath }) {
       const whole: PageSearch = { ...shared, search, origin, isKept: false, styles: new Map(), findings: new Map() };
@@ -79,7 +81,7 @@ export function createLeakFinder(week: ResolvedWeek, { sources, weekFolder, unpa
         return kept;
       };
       return files
-        .filter(({ path }) => path.startsWith(`${LEARNERS_FOLDER}/`))
+        .filter(({ path }) => path.startsWith(`${LEARNERS_FOLDER}/`) && !(origin === 'planned' && tracks.has(path)))
         .flatMap((file) => {
           const model = models.get(file.path);
           const picture = pictures.get(file.path);

@@ -28,12 +28,24 @@ export function readPage(source: string, known: KnownTags): PageReading {
     ownWords: own.length,
     runOf(at) {
       ends ??= countWords([...markup.runs, ...markup.parted]);
-      const index = ends.findIndex((end) => at < end);
+      const index = findRun(ends, at);
       const run = markup.runs[index] ?? markup.parted[index - markup.runs.length];
       if (run === undefined) throw new RangeError(`The page has no word ${at}.`);
       return run;
     },
   };
+}
+
+/** Index of the first run that ends behind a word. */
+function findRun(ends: readonly number[], at: number): number {
+  let low = 0;
+  let high = ends.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((ends[middle] ?? 0) > at) high = middle;
+    else low = middle + 1;
+  }
+  return low;
 }
 
 function splitRuns(runs: readonly MarkupRun[]): string[] {

@@ -4,7 +4,8 @@ import { findPersonalTraces, type PersonalTrace } from './find-personal.ts';
 import type { Leak } from './leak.ts';
 import { listByteRuns, readLatin1 } from './read-bytes.ts';
 import { type LeakMaker, sayLeak } from './say-leak.ts';
-import type { SecretSearch, UnseenSecret } from './secret-search.ts';
+import type { Secret } from './secret.ts';
+import { leaveOutParts, type SecretSearch, type UnseenSecret } from './secret-search.ts';
 
 /** What is known of a file that is no page. */
 export interface MediaSetting {
@@ -42,20 +43,38 @@ export function describeFound(
 export function searchBytes(bytes: Uint8Array, setting: MediaSetting): Leak[] {
   const latin1 = readLatin1(bytes);
   const parts = listFileParts(bytes, latin1, setting.unpack);
-  const leaks = new Map<string, Leak>();
-  const look = (text: string, at: number, where: string) => {
+  const texts: PlacedText[] = listStretches(bytes.length, parts).flatMap(({ from, to, where }) =>
+    listByteRuns(bytes.subarray(from, to), latin1.slice(from, to)).map(({ text, at }) => ({
+      text,
+      at: from + at,
+      where,
+    })),
+  );
+  for (const { name, from, unpacked } of parts) {
+    if (unpacked !== undefined) texts.push({ text: unpacked, at: from, where: `in its ${name}` });
+  }
+  return [...searchTexts(texts, setting), ...listPersonal(findPersonalTraces(latin1, parts), setting)];
+}
+
+interface PlacedText {
+  readonly text: string;
+  readonly at: number;
+  /** Such as `in its GIF comment`. */
+  readonly where: string;
+}
+
+/** Each finding once: what is packed and what is plain to read in a part are looked at both. */
+function searchTexts(texts: readonly PlacedText[], setting: MediaSetting): Leak[] {
+  // Pictures hold many short runs of letters by chance: one look at all of them is enough where nothing is found.
+  if (setting.search.findUnseen(texts.map(({ text }) => text).join('\n')).length === 0) return [];
+  const found = new Map<string, { readonly secret: Secret; readonly leak: Leak }>();
+  for (const { text, at, where } of texts) {
     for (const unseen of setting.search.findUnseen(text)) {
       const leak = describeFound(unseen, at, where, setting);
-      // What is packed and what is plain to read in a part are looked at both.
-      if (!leaks.has(leak.message)) leaks.set(leak.message, leak);
+      if (!found.has(leak.message)) found.set(leak.message, { secret: unseen.secret, leak });
     }
-  };
-  for (const { from, to, where } of listStretches(bytes.length, parts)) {
-    const runs = listByteRuns(bytes.subarray(from, to), latin1.slice(from, to));
-    for (const { text, at } of runs) look(text, from + at, where);
   }
-  for (const { name, from, unpacked } of parts) if (unpacked !== undefined) look(unpacked, from, `in its ${name}`);
-  return [...leaks.values(), ...listPersonal(findPersonalTraces(latin1, parts), setting)];
+  return leaveOutParts([...found.values()]).map(({ leak }) => leak);
 }
 
 interface Stretch {

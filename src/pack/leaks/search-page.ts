@@ -1,7 +1,7 @@
 import type { Labels } from '../../content/labels.ts';
 import type { SourceFile } from '../../content/types.ts';
 import { checkPapers } from './check-papers.ts';
-import { listTagFaults, type TagFault } from './check-tag.ts';
+import { leadsToPage, listTagFaults, type TagFault } from './check-tag.ts';
 import { mayBeCoded } from './decode-text.ts';
 import { isChance, isInStyles, isKitScript, isKitStyle, isLabelText, isPlayerText, isRunData } from './explain.ts';
 import { countPhrase } from './find-phrase.ts';
@@ -119,10 +119,13 @@ function reportUnseen(unseen: UnseenSecret, at: number, where: string, maker: Le
   page.add({ severity: 'error', at, message: sayLeak(unseen.secret, coded, maker) });
 }
 
+const NOTHING: TagFindings = { faults: [], secrets: [] };
+
 function searchTags(page: SearchedPage): void {
   let values: ReadonlySet<string> | undefined;
+  judgeTags(page);
   for (const { tag, at } of page.markup.elements) {
-    const { faults, secrets } = findInTag(tag, page);
+    const { faults, secrets } = page.setting.findings.get(tag) ?? NOTHING;
     for (const { offset, found, expected } of faults) {
       page.add({ severity: 'error', at: at + offset, message: sayFault(found, expected, page.setting.origin) });
     }
@@ -137,21 +140,36 @@ function searchTags(page: SearchedPage): void {
   }
 }
 
-/** Found once for all elements that are written the same. */
-function findInTag(tag: MarkupTag, { path, setting }: SearchedPage): TagFindings {
-  const known = setting.findings.get(tag);
-  if (known !== undefined) return known;
-  const findings: TagFindings = {
-    faults: setting.isKept ? [] : listTagFaults(tag, path, setting.pages),
-    secrets: tag.attributes.flatMap((attribute) =>
-      setting.search
-        .findUnseen(attribute.value)
-        .filter(({ secret }) => !isChance(tag, attribute, secret, setting.search))
+/** Judges the tags that were not met before: once for all elements that are written the same. */
+function judgeTags({ path, markup, setting }: SearchedPage): void {
+  const { findings, search, pages, isKept } = setting;
+  const tags = [...new Set(markup.elements.map(({ tag }) => tag))].filter((tag) => !findings.has(tag));
+  const values = tags.flatMap(({ attributes }) => attributes.map(({ value }) => value));
+  // One look at all of them is enough where nothing is found, as on most pages.
+  const mayHold = search.findUnseen(values.join('\n')).length > 0;
+  for (const tag of tags) {
+    const suspects = mayHold ? tag.attributes : tag.attributes.filter((attribute) => isWhole(attribute, search));
+    const secrets = suspects.flatMap((attribute) =>
+      listTexts(attribute)
+        .flatMap((text) => search.findUnseen(text))
+        .filter(({ secret }, index, all) => all.findIndex((other) => other.secret === secret) === index)
+        .filter(({ secret }) => !isChance(tag, attribute, secret, search))
+        // A page is called by its title, which stands in the link to it.
+        .filter(({ secret }) => secret.telling === 'anywhere' || !leadsToPage(attribute, path, pages))
         .map((unseen) => ({ attribute, unseen })),
-    ),
-  };
-  setting.findings.set(tag, findings);
-  return findings;
+    );
+    findings.set(tag, { faults: isKept ? [] : listTagFaults(tag, path, pages), secrets });
+  }
+}
+
+/** The value of an attribute; of several classes each one as well. */
+function listTexts({ name, value }: MarkupAttribute): string[] {
+  return name === 'class' && value.includes(' ') ? [value, ...value.split(' ')] : [value];
+}
+
+/** Whether an attribute holds a short secret and nothing else. */
+function isWhole(attribute: MarkupAttribute, search: SecretSearch): boolean {
+  return listTexts(attribute).some((text) => search.isWhole(text.toLowerCase().trim()));
 }
 
 function searchAside({ kind, text, at, element }: MarkupAside, page: SearchedPage): void {

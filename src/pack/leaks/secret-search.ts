@@ -20,6 +20,8 @@ export interface SecretSearch {
    * short ones too where they are the whole of it.
    */
   findUnseen(text: string): UnseenSecret[];
+  /** Whether a text in small letters is all of a secret, however short. */
+  isWhole(text: string): boolean;
 }
 
 /** Codings in codings are undone so far. */
@@ -42,6 +44,7 @@ export function createSecretSearch(secrets: readonly Secret[]): SecretSearch {
     });
   return {
     find,
+    isWhole: (text) => whole.has(text),
     findUnseen(text) {
       const found = new Map<Secret, UnseenSecret>();
       for (const { words, coding, isPart } of listReadings(text, MOST_CODINGS)) {
@@ -50,9 +53,18 @@ export function createSecretSearch(secrets: readonly Secret[]): SecretSearch {
         const same = isPart === true ? undefined : whole.get(words.join(' '));
         if (same !== undefined) add(same);
       }
-      return [...found.values()];
+      return leaveOutParts([...found.values()]);
     },
   };
+}
+
+/** Leaves out answers that stand in a sentence of the key: they are told with the sentence. */
+export function leaveOutParts<Found extends { readonly secret: Secret }>(found: readonly Found[]): Found[] {
+  const texts = found.map(({ secret }) => ` ${secret.words.join(' ')} `);
+  return found.filter((_, index) => {
+    const text = texts[index] ?? '';
+    return !texts.some((other) => other.length > text.length && other.includes(text));
+  });
 }
 
 function keepFirst<Key, Value>(map: Map<Key, Value>, key: Key, value: Value): void {

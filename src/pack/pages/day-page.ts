@@ -7,6 +7,9 @@ import { renderPageShell } from '../page-shell.ts';
 import { renderEclipseSection } from './eclipse-section.ts';
 import { playSound, renderPlayerParts } from './gesture-player.ts';
 import { renderHowWeKnow } from './how-we-know.ts';
+import { linkNames } from './link-names.ts';
+import { createNameBook, type NameBook } from './name-book.ts';
+import { NAMES_ID, renderNamesOnPage } from './names-on-page.ts';
 import { renderPackNav, renderSheetLinks } from './pack-nav.ts';
 import { joinWithDots, type PageContext, type PlacedLesson } from './page-context.ts';
 import { pageStyles } from './page-styles.ts';
@@ -14,12 +17,18 @@ import { listSheets } from './sheet-links.ts';
 import { renderStepTimes } from './step-times.ts';
 import { tagAuthors } from './tag-authors.ts';
 
-/** A lesson's page for the teacher: what it is for, its steps at a glance, then the lesson itself. */
+/**
+ * A lesson's page for the teacher: its steps and what it needs at a glance, the lesson itself, then what somebody may not
+ * know: the names on the page, and how its night was found.
+ */
 export function renderDayPage(context: PageContext, placed: PlacedLesson): Root {
   const { week } = context;
   const { labels, plan, school } = week;
   const { lesson, paths } = placed;
   const day = labels.date(lesson.tonight.date, 'day');
+  const book = createNameBook(week);
+  const met = new Set([lesson.tonight.night.name]);
+  const body = linkNames(lesson.body, book, met);
   return renderPageShell(
     {
       language: labels.language,
@@ -28,13 +37,14 @@ export function renderDayPage(context: PageContext, placed: PlacedLesson): Root 
       styles: pageStyles.lesson,
       skipLabel: labels.text('skip-link'),
       ...playSound(lesson),
-      runningLine: `${lesson.head.title} · ${day} · ${plan.title}`,
-      header: [renderPackNav(context, paths.page), renderLessonHead(context, placed)],
+      runningLine: `${lesson.head.title} · ${day} · ${plan.title} · ${labels.text('teacher-only')}`,
+      header: [renderPackNav(context, paths.page), renderLessonHead(context, placed, book)],
       main: [
         ...renderEclipseSection('date', listDateEclipses(week.almanac.place, lesson.tonight.date), week),
         renderOverview(context, placed),
-        h('div', { className: ['lesson-body'], ...tagAuthors(labels.language, school.language) }, lesson.body),
+        h('div', { className: ['lesson-body'], ...tagAuthors(labels.language, school.language) }, body),
         renderTurnPage(context, placed),
+        renderNamesOnPage(context, book, met),
         ...renderPlayerParts(lesson, labels),
       ],
       footer: renderHowWeKnow(week, lesson),
@@ -43,18 +53,19 @@ export function renderDayPage(context: PageContext, placed: PlacedLesson): Root 
   );
 }
 
-function renderLessonHead({ week, view }: PageContext, { lesson }: PlacedLesson): Element {
+function renderLessonHead({ week, view }: PageContext, { lesson }: PlacedLesson, book: NameBook): Element {
   const { labels, plan, school } = week;
   const { head, tonight } = lesson;
-  const night = renderName(tonight.night.name, view.namesLanguage);
+  const night = linkNames([renderName(tonight.night.name, view.namesLanguage)], book, new Set());
   const begins = labels.clock(head.begins ?? school.classBegins);
   return h('div', { className: ['lesson-head'] }, [
+    h('p', { className: ['teacher-mark', 'print-only'] }, labels.text('teacher-only')),
     h(
       'p',
       { className: ['eyebrow'] },
       joinWithDots([
         [h('time', { dateTime: tonight.date }, labels.date(tonight.date, 'long'))],
-        fillLabel(labels, 'night-named', { night: [night] }),
+        fillLabel(labels, 'night-named', { night }),
       ]),
     ),
     h('h1', head.title),
@@ -66,24 +77,44 @@ function renderLessonHead({ week, view }: PageContext, { lesson }: PlacedLesson)
   ]);
 }
 
+/** First what is needed at once: the steps, what to bring and to print. Then what the lesson is for. */
 function renderOverview(context: PageContext, placed: PlacedLesson): Element {
   const { labels } = context.week;
   const { lesson, paths } = placed;
-  const sheets = listSheets(context.week.labels, placed);
-  const steps =
-    lesson.steps.length === 0
-      ? []
-      : [renderPart('steps', labels.text('steps'), [renderStepTimes(lesson.steps, labels, '')])];
+  const sheets = listSheets(labels, placed);
   return h('div', { className: ['overview'] }, [
-    ...renderWords('intentions', labels.text('intentions'), lesson.head.intentions),
-    ...renderWords('success', labels.text('success'), lesson.head.success),
-    ...steps,
-    ...renderWords('bring', labels.text('bring'), lesson.head.materials),
-    ...(sheets.length === 0
-      ? []
-      : [renderPart('sheets', labels.text('to-print'), [renderSheetLinks(paths.page, sheets)])]),
-    ...renderKeyLink(context, placed),
+    h('div', { className: ['overview-column'] }, [
+      ...(lesson.steps.length === 0
+        ? []
+        : [renderPart('steps', labels.text('steps'), [renderStepTimes(lesson.steps, labels, '')])]),
+      renderHelp(context, placed),
+    ]),
+    h('div', { className: ['overview-column'] }, [
+      ...renderWords(context, 'bring', lesson.head.materials),
+      ...(sheets.length === 0
+        ? []
+        : [renderPart('sheets', labels.text('to-print'), [renderSheetLinks(paths.page, sheets)])]),
+      ...renderKeyLink(context, placed),
+    ]),
+    ...renderWords(context, 'intentions', lesson.head.intentions),
+    ...renderWords(context, 'success', lesson.head.success),
   ]);
+}
+
+/** Ways to what the page does not say itself. Nothing of it is of use on paper. */
+function renderHelp({ week, paths }: PageContext, { lesson }: PlacedLesson): Element {
+  const { labels } = week;
+  const day = labels.date(lesson.tonight.date, 'day');
+  const links = [
+    h('a', { href: `#${NAMES_ID}` }, labels.text('names-of-day')),
+    ...(lesson.hasRun ? [h('a', { href: paths.gestures }, labels.text('how-gestures-go'))] : []),
+    h('a', { href: `${paths.start}#${lesson.head.day}` }, labels.text('day-sheet-of', { day })),
+  ];
+  return h(
+    'ul',
+    { className: ['link-list', 'help-links', 'screen-only'] },
+    links.map((link) => h('li', [link])),
+  );
 }
 
 function renderKeyLink({ week, paths }: PageContext, placed: PlacedLesson): Element[] {
@@ -100,16 +131,18 @@ function renderKeyLink({ week, paths }: PageContext, placed: PlacedLesson): Elem
   ];
 }
 
-function renderWords(kind: string, heading: string, items: readonly string[]): Element[] {
+function renderWords(
+  { week: { labels, school } }: PageContext,
+  kind: 'bring' | 'intentions' | 'success',
+  items: readonly string[],
+): Element[] {
   if (items.length === 0) return [];
-  return [
-    renderPart(kind, heading, [
-      h(
-        'ul',
-        items.map((item) => h('li', item)),
-      ),
-    ]),
-  ];
+  const list = h(
+    'ul',
+    tagAuthors(labels.language, school.language),
+    items.map((item) => h('li', item)),
+  );
+  return [renderPart(kind, labels.text(kind), [list])];
 }
 
 function renderPart(kind: string, heading: string, children: ElementContent[]): Element {

@@ -3,11 +3,10 @@ import { h } from 'hastscript';
 import type { Labels } from '../../content/labels.ts';
 import type { KeyPaper, QuizSheet } from '../../quiz/model.ts';
 import { renderPageShell } from '../page-shell.ts';
-import { listRoles } from './group-roles.ts';
 import { renderKeyAnswer } from './key-answer.ts';
+import { renderKeyGuide } from './key-guide.ts';
 import { renderMarkSheet } from './mark-sheet.ts';
 import { renderMarkingAnswers, renderMarkingWords } from './marking-help.ts';
-import { renderMarkingRules } from './marking-rules.ts';
 import { markingScript } from './marking-script.ts';
 import { renderPackNav } from './pack-nav.ts';
 import { joinWithDots, listPlacedLessons, type PageContext, type PlacedLesson } from './page-context.ts';
@@ -55,36 +54,43 @@ function renderQuizKey(
   anchor: string,
 ): Element {
   const { labels } = week;
-  const day = labels.date(lesson.tonight.date, 'day');
+  const ofLesson = joinWithDots([labels.date(lesson.tonight.date, 'day'), lesson.head.title]);
   // Two lessons may have quizzes of one title: the lesson is part of the section's name.
-  const ids = { of: `${anchor}-of`, title: `${anchor}-title` };
+  const ids = { of: `${anchor}-of`, title: `${anchor}-title`, marks: `${anchor}-marks` };
+  const groups = quiz.key.map((paper, index) => ({ paper, id: `${anchor}-g${index + 1}` }));
   return h('section', { className: ['quiz-key'], id: anchor, ariaLabelledBy: [ids.of, ids.title] }, [
     h('header', { className: ['quiz-key-head'] }, [
-      h('p', { className: ['eyebrow'], id: ids.of }, joinWithDots([day, lesson.head.title])),
+      h('p', { className: ['eyebrow'], id: ids.of }, ofLesson),
       h('h2', { id: ids.title }, quiz.title),
+      renderJumps(
+        [
+          ...groups.map(({ paper, id }) => ({ id, words: paper.group })),
+          { id: ids.marks, words: labels.text('mark-sheet') },
+        ],
+        labels,
+      ),
     ]),
-    ...renderMarkingRules(quiz, labels),
-    renderSeats(quizOfWeek, labels),
-    ...quiz.key.map((paper, group) => renderGroupKey(paper, `${anchor}-g${group + 1}`, labels)),
-    renderMarkSheet(quiz, [ids.of, ids.title], labels),
+    renderKeyGuide(quiz, quizOfWeek, labels),
+    ...groups.map(({ paper, id }) => renderGroupKey(paper, quiz.title, id, labels)),
+    renderMarkSheet(quiz, { id: ids.marks, lessonId: ids.of, lesson: ofLesson }, labels),
     renderMarkingAnswers(quiz),
   ]);
 }
 
-/** The seat that has each role this time, for a teacher who deals them out. */
-function renderSeats(quizOfWeek: number, labels: Labels): Element {
-  const seats = listRoles(quizOfWeek).map(
-    (role, index) => `${labels.text('seat-number', { n: index + 1 })}: ${labels.text(role)}`,
-  );
-  return h('p', { className: ['key-seats'] }, seats.join(' · '));
+/** Links to the parts of a quiz: a key is long. */
+function renderJumps(parts: readonly { readonly id: string; readonly words: string }[], labels: Labels): Element {
+  return h('p', { className: ['key-jumps', 'screen-only'] }, [
+    labels.text('key-jump'),
+    ...parts.flatMap(({ id, words }) => [' ', h('a', { href: `#${id}` }, words)]),
+  ]);
 }
 
 /** One group's answers. The head is laid out as a table head, which print repeats on every sheet that the group runs on to. */
-function renderGroupKey(paper: KeyPaper, id: string, labels: Labels): Element {
+function renderGroupKey(paper: KeyPaper, title: string, id: string, labels: Labels): Element {
   return h('section', { className: ['group-key'], id }, [
     h('header', { className: ['group-key-head'] }, [
       h('h3', paper.group),
-      h('p', { className: ['key-total'] }, labels.count('marks', paper.totalMarks)),
+      h('p', { className: ['key-total'] }, joinWithDots([title, labels.count('marks', paper.totalMarks)])),
       h('p', { className: ['teacher-only'] }, labels.text('teacher-only')),
     ]),
     h(

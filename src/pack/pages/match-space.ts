@@ -20,8 +20,8 @@ export function renderMatchSpace({ headings, left, right }: MatchSpace, labels: 
       ...renderHeading(headings?.[0]),
       h(
         'ol',
-        { className: ['match-left', ...nameColumns(left, isStacked)] },
-        left.map((content) => renderNumbered(content, labels)),
+        { className: ['match-left', 'plain-list', ...nameColumns(left, isStacked)] },
+        left.map((content, index) => renderNumbered(content, index + 1, labels)),
       ),
     ]),
     h('div', { className: ['match-side'] }, [
@@ -46,15 +46,15 @@ function renderHeading(heading: ElementContent[] | undefined): Element[] {
   return heading === undefined || heading.length === 0 ? [] : [h('p', { className: ['match-heading'] }, heading)];
 }
 
-function renderNumbered(content: ElementContent[], labels: Labels): Element {
+/** The box stands before the words, beside its number; those who hear the page hear the words first. */
+function renderNumbered(content: ElementContent[], number: number, labels: Labels): Element {
   return h('li', [
-    h('div', { className: ['match-row'] }, [h('div', { className: ['option'] }, content), renderLetterBox(labels)]),
+    h('span', { className: ['match-number'] }, `${number}. `),
+    h('div', { className: ['option'] }, content),
+    renderLetterBox(labels),
   ]);
 }
 
 function renderLettered({ letter, content }: LetteredContent): Element {
-  return h('li', [
-    h('span', { className: ['letter'] }, `${letter} `),
-    h('div', { className: ['option'] }, content),
-  ]);
+  return h('li', [h('span', { className: ['letter'] }, `${letter} `), h('div', { className: ['option'] }, content)]);
 }

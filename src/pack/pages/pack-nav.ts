@@ -1,23 +1,19 @@
 import type { Element } from 'hast';
 import { h } from 'hastscript';
 import { linkBetween } from '../pack-paths.ts';
-import { listPlacedLessons, type PageContext } from './page-context.ts';
+import { groupByDate, listPlacedLessons, type PageContext } from './page-context.ts';
 import type { SheetLink } from './sheet-links.ts';
 
 /** The way round the pack, on top of every page of the teacher's part; the page it stands on is marked. */
 export function renderPackNav(context: PageContext, current: string): Element {
   const { paths, week } = context;
   const { labels } = week;
-  const days = listPlacedLessons(context).map(({ lesson, paths: { page } }) =>
-    renderItem(
-      current,
-      page,
-      [
-        labels.date(lesson.tonight.date, 'short'),
-        // A second lesson of a day has the same date: its title tells it apart.
-        ...(page === `${lesson.head.day}.html` ? [] : [`: ${lesson.head.title}`]),
-      ].join(''),
-    ),
+  const days = groupByDate(listPlacedLessons(context)).flatMap((day) =>
+    day.map(({ lesson, paths: { page } }) => {
+      const date = labels.date(lesson.tonight.date, 'short');
+      // Lessons of one day have the same date: their titles tell them apart.
+      return renderItem(current, page, day.length === 1 ? date : `${date}: ${lesson.head.title}`);
+    }),
   );
   return h('nav', { className: ['pack-nav'], ariaLabel: labels.text('pack-pages') }, [
     h('ul', [

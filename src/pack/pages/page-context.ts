@@ -32,6 +32,15 @@ export function listPlacedLessons({ week, paths }: Pick<PageContext, 'week' | 'p
   });
 }
 
+/** Quizzes of the week before a lesson's own. */
+export function countQuizzesBefore(placed: readonly PlacedLesson[], lesson: ResolvedLesson): number {
+  const before = placed.slice(
+    0,
+    placed.findIndex((each) => each.lesson === lesson),
+  );
+  return before.reduce((sum, each) => sum + each.lesson.quizzes.length, 0);
+}
+
 /** The first lesson of each day leads its group; groups in order of days. */
 export function groupByDate<Item extends { readonly lesson: ResolvedLesson }>(items: readonly Item[]): Item[][] {
   const days = new Map<string, Item[]>();

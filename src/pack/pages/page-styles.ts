@@ -24,8 +24,8 @@ import tokens from '../styles/tokens.css?raw';
 export const pageStyles = {
   start: joinSheets(directives, moon, steps, start, printA4),
   lesson: joinSheets(directives, moon, steps, lesson, figure, gestures, player, scoreStrip, printA4),
-  key: joinSheets(key, marking, printA4),
-  paper: joinSheets(paper, printA4),
+  key: joinSheets(moon, figure, key, marking, printA4),
+  paper: joinSheets(moon, figure, paper, printA4),
   handout: joinSheets(directives, moon, handout, figure, gestures, player, scoreStrip, printA4),
   learners: joinSheets(learners, printA4),
   score: joinSheets(moon, figure, score, printA3),

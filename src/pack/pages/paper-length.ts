@@ -17,8 +17,8 @@ const GAP_LINES = 0.9;
 /** Lines that a sheet of A4 holds in the usual size of print. */
 const LINES_A_SHEET = 41;
 
-/** Longer than this by the estimate, a paper fills a good part of a second sheet in the small size too. By eye. */
-const LINES_OF_TWO_SHEETS = 52;
+/** Longer than this by the estimate, a paper fills a good part of a second sheet in the small size too. Measured. */
+const LINES_OF_TWO_SHEETS = 58;
 
 /** Heights of what is no text, in lines of the usual size (6 mm), as the styles of a paper have them in print. */
 const LINES = { picture: 6, asked: 8, writing: 1.6, box: 1.6, disc: 8.5 } as const;
@@ -74,7 +74,9 @@ function countHalfLines(content: readonly ElementContent[]): number {
 /** Lines of things in rows and columns; the tallest of a row gives its height. */
 function countRows(contents: readonly (readonly ElementContent[])[]): number {
   const { columns, pictures }: Arrangement = arrangeContents(contents);
-  const lines = contents.map((content) => (pictures ? LINES.picture : countLines(content, LETTERS_IN_COLUMNS[columns])));
+  const lines = contents.map((content) =>
+    pictures ? LINES.picture : countLines(content, LETTERS_IN_COLUMNS[columns]),
+  );
   const firsts = lines.flatMap((_, index) => (index % columns === 0 ? [index] : []));
   return sum(firsts.map((first) => Math.max(...lines.slice(first, first + columns))));
 }

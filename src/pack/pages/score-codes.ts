@@ -1,6 +1,7 @@
 import type { Element, ElementContent } from 'hast';
 import { h } from 'hastscript';
 import { fillLabel } from '../../content/fill-label.ts';
+import { markLeavingLink } from '../../content/mark-leaving-link.ts';
 import { renderName } from '../../content/render-name.ts';
 import type { Recording } from '../../content/types.ts';
 import { renderCode } from '../../drawing/code.ts';
@@ -33,7 +34,7 @@ export function renderScoreCodes({ week, view }: PageContext, months: readonly S
             renderCode(link),
             h('div', { className: ['code-words'] }, [
               h('p', { className: ['code-heard'] }, joinWithDots(heard)),
-              h('p', fillLabel(labels, 'hear-at', { link: [h('a', { href: link }, link)] })),
+              h('p', fillLabel(labels, 'hear-at', { link: [markLeavingLink(h('a', { href: link }, link), labels)] })),
               h('p', { className: ['code-terms'] }, labels.text('recording-by', terms)),
             ]),
           ]),

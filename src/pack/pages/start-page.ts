@@ -1,24 +1,27 @@
-import type { Element, ElementContent, Root } from 'hast';
+import type { ElementContent, Root } from 'hast';
 import { h } from 'hastscript';
-import { renderName } from '../../content/render-name.ts';
 import { listWeekEclipses } from '../../directives/eclipse-notice.ts';
-import { renderMoon } from '../../drawing/moon.ts';
 import { renderPageShell } from '../page-shell.ts';
-import { renderDaySheet, renderReliefNotes } from './day-sheet.ts';
+import { renderCalendarLink } from './calendar-link.ts';
+import { renderDaySheet } from './day-sheet.ts';
 import { renderEclipseSection } from './eclipse-section.ts';
 import { renderKeeperNote } from './how-we-know.ts';
+import { describeLearningResource } from './learning-resource.ts';
 import markToday from './mark-today.js?raw';
 import { renderPackNav } from './pack-nav.ts';
 import { groupByDate, joinWithDots, listPlacedLessons, type PageContext, type PlacedLesson } from './page-context.ts';
 import { pageStyles } from './page-styles.ts';
+import { renderWeekNotes } from './relief-notes.ts';
+import { renderTodayNotice } from './today-notice.ts';
+import { renderWeekStrip } from './week-strip.ts';
+import { renderWeekTable } from './week-table.ts';
 
-const STRIP_MOON_RADIUS_PX = 17;
-
-/** The page a relief teacher opens first: the week at a glance, then each day on a sheet of its own. */
+/** The page a relief teacher opens first: the days, each on a sheet of its own, then the week at a glance. */
 export function renderStartPage(context: PageContext): Root {
   const { week, paths } = context;
   const { labels, plan, school } = week;
   const days = groupByDate(listPlacedLessons(context));
+  const madeFor = describeDates(context, days);
   return renderPageShell(
     {
       language: labels.language,
@@ -26,20 +29,25 @@ export function renderStartPage(context: PageContext): Root {
       kind: 'start-page',
       styles: pageStyles.start,
       script: markToday,
+      data: describeLearningResource(context),
       skipLabel: labels.text('skip-link'),
+      runningLine: [plan.title, school.name, plan.for, madeFor].filter((part) => part !== '').join(' · '),
       header: [
         renderPackNav(context, paths.start),
         h('div', { className: ['week-head'] }, [
           h('p', { className: ['eyebrow'] }, labels.text('start-here')),
           h('h1', plan.title),
-          h('p', { className: ['week-facts'] }, joinWithDots([school.name, plan.for, describeDates(context, days)])),
+          h('p', { className: ['week-facts'] }, joinWithDots([school.name, plan.for, madeFor])),
         ]),
       ],
       main: [
-        renderStrip(context, days),
+        ...renderTodayNotice(context, days),
+        renderWeekStrip(context, days),
         ...renderEclipseSection('week', listWeekEclipses(week.almanac.place, plan.begins), week),
-        ...days.map((day) => renderDaySheet(context, day)),
-        ...renderReliefNotes(context),
+        ...days.map((day) => renderDaySheet(context, days, day)),
+        ...renderWeek(context, days),
+        ...renderWeekNotes(context),
+        renderCalendarLink(context),
       ],
       footer: [...renderKeeperNote(week), ...(school.note === undefined ? [] : [h('p', school.note)])],
     },
@@ -47,40 +55,16 @@ export function renderStartPage(context: PageContext): Root {
   );
 }
 
-/** The first and the last date taught, or the one date. */
-function describeDates({ week }: PageContext, days: readonly PlacedLesson[][]): ElementContent[] | string {
+function renderWeek(context: PageContext, days: readonly PlacedLesson[][]): ElementContent[] {
+  return days.length === 0 ? [] : [renderWeekTable(context, days)];
+}
+
+/** For which dates the pack was made: the first and the last that are taught, or the one. */
+function describeDates({ week }: PageContext, days: readonly PlacedLesson[][]): string {
   const { labels } = week;
   const first = days[0]?.[0]?.lesson.tonight.date;
   const last = days.at(-1)?.[0]?.lesson.tonight.date;
   if (first === undefined || last === undefined) return '';
-  if (first === last) return labels.date(first, 'long');
-  return labels.text('date-range', { from: labels.date(first, 'day'), to: labels.date(last, 'long') });
-}
-
-function renderStrip(context: PageContext, days: readonly PlacedLesson[][]): Element {
-  return h('nav', { className: ['strip'], ariaLabel: context.week.labels.text('days-of-week') }, [
-    h(
-      'ol',
-      { className: ['plain-list'] },
-      days.map((day) => renderTab(context, day)),
-    ),
-  ]);
-}
-
-/** A day of the strip: date, night, the Moon. The whole tab leads to the day's sheet. */
-function renderTab({ week, view }: PageContext, day: readonly PlacedLesson[]): Element {
-  const first = day[0];
-  if (first === undefined) throw new Error('A day without a lesson has no tab.');
-  const { tonight, head } = first.lesson;
-  return h('li', [
-    h('a', { className: ['day-tab'], href: `#${head.day}` }, [
-      h('span', { className: ['tab-date'] }, [
-        h('time', { dateTime: tonight.date }, week.labels.date(tonight.date, 'short')),
-        h('span', { className: ['today-flag'], hidden: true }, ` ${week.labels.text('today')}`),
-      ]),
-      ' ',
-      h('span', { className: ['tab-night'] }, [renderName(tonight.night.name, view.namesLanguage)]),
-      renderMoon(week.almanac.moonBestSeen(tonight), { radius: STRIP_MOON_RADIUS_PX }),
-    ]),
-  ]);
+  if (first === last) return labels.text('made-for-day', { date: labels.date(first, 'long') });
+  return labels.text('made-for-range', { from: labels.date(first, 'day'), to: labels.date(last, 'long') });
 }

@@ -29,7 +29,7 @@ export function planQtiPackages(
         labels: week.labels,
         pictures: listPictureFiles(week, lesson, pictures),
       });
-      return { path: `${QTI_FOLDER}/${lesson.slug}-quiz-${quiz.number}.zip`, content: zip(files) };
+      return { path: `${QTI_FOLDER}/${lesson.stem}-quiz-${quiz.number}.zip`, content: zip(files) };
     }),
   );
 }

@@ -1,4 +1,5 @@
 import type { Element, ElementContent, Properties } from 'hast';
+import { LEAVING_WORDS_CLASS } from '../../content/mark-leaving-link.ts';
 import type { PictureStore } from './picture-store.ts';
 import { type XmlAttributes, type XmlContent, xmlElement } from './xml-element.ts';
 
@@ -44,6 +45,8 @@ function renderNode(node: ElementContent, pictures: PictureStore, holdsBlocks: b
   if (node.type === 'text') return [node.value];
   if (node.type !== 'element' || SILENT.has(node.tagName)) return [];
   const { tagName, properties, children } = node;
+  // An item is in no pack that a link could leave.
+  if (hasClass(properties, LEAVING_WORDS_CLASS)) return [];
   if (tagName === 'svg') return [renderDrawing(node, pictures)];
   if (tagName === 'img') return [renderPicture(properties, pictures)];
   if (tagName === 'ol' && properties['start'] !== undefined) return renderNumbered(node, pictures, holdsBlocks);
@@ -65,6 +68,10 @@ function renderNumbered({ properties, children }: Element, pictures: PictureStor
     return holdsBlocks ? xmlElement('div', {}, [number, ...inside]) : [' ', number, ...inside];
   });
   return lines.flat();
+}
+
+function hasClass({ className }: Properties, name: string): boolean {
+  return Array.isArray(className) && className.includes(name);
 }
 
 function leadsToTheWeb({ href }: Properties): boolean {

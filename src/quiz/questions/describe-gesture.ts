@@ -2,13 +2,18 @@ import { splitHands, type WrittenHands } from '../../content/hand-poses.ts';
 import type { Labels } from '../../content/labels.ts';
 import type { Gesture, HandPose } from '../../content/types.ts';
 
+/** Whether the file says what the hands do; of a gesture that is the author's own picture alone it does not. */
+export function saysHands({ left, right, both }: Gesture): boolean {
+  return left !== undefined || right !== undefined || both !== undefined;
+}
+
 /**
- * What the picture of a gesture shows, for those who hear a question and do not see it. Of a drawing, where each hand is
- * and how it moves: the cue often has a word of the night's name in it, which the drawing does not show. Of the author's
- * own picture, the cue: nothing else is known of it.
+ * What the picture of a gesture shows, for those who hear a question and do not see it: where each hand is and how it
+ * moves. The cue often has a word of the night's name in it, which a drawing does not show; it stands in where nothing
+ * is known of the hands.
  */
 export function describeGesture(gesture: Gesture, labels: Labels): string {
-  if (gesture.picture !== undefined) return gesture.cue;
+  if (!saysHands(gesture)) return gesture.cue;
   const start = describeHands(gesture, labels);
   if (gesture.then === undefined) return [...start, labels.text(`quiz-move-${gesture.move}`)].join(' ');
   return [...start, labels.text('quiz-move-then', { hands: describeHands(gesture.then, labels).join(' ') })].join(' ');

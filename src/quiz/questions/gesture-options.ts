@@ -3,7 +3,7 @@ import type { Labels } from '../../content/labels.ts';
 import type { Gesture, GestureSet } from '../../content/types.ts';
 import { listAlikeGestures } from '../../drawing/figure/figure.ts';
 import { foldName, foldText } from '../fold-text.ts';
-import { describeGesture } from './describe-gesture.ts';
+import { describeGesture, saysHands } from './describe-gesture.ts';
 import type { Level } from './question-instance.ts';
 
 /** A night with its gesture. */
@@ -18,7 +18,7 @@ export interface GestureNight {
 }
 
 /** Why a learner might take the gesture of another night. `mirror`: counted from the other end of the run. */
-export type GestureReason = 'early' | 'late' | 'mirror';
+type GestureReason = 'early' | 'late' | 'mirror';
 
 /** A night whose gesture is a wrong option. */
 export interface WrongGesture extends GestureNight {
@@ -72,9 +72,7 @@ function findGesture(night: RunNight, { gestures }: GestureSet, labels: Labels):
   if (key === undefined || gesture === undefined) return [];
   const words = describeGesture(gesture, labels);
   const foldedWords = foldText(words);
-  return givesAway(foldedWords, night, gesture.picture === undefined)
-    ? []
-    : [{ night, key, gesture, words, foldedWords }];
+  return givesAway(foldedWords, night, saysHands(gesture)) ? [] : [{ night, key, gesture, words, foldedWords }];
 }
 
 /** Letters of a word that tells something; shorter ones are "of", "the" and their like. Our own choice. */

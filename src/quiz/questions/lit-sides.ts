@@ -18,7 +18,7 @@ const ROUND: readonly LitSide[] = [
  * the lit one; `upside-down`: left and right are right, top and bottom changed over; `lamp`: lit from above, as by a lamp;
  * `below`: lit from straight below, where the Sun has gone; `upright`: as the Moon stands far from the equator.
  */
-export type SideReason = 'mirror' | 'dark-side' | 'upside-down' | 'lamp' | 'below' | 'upright';
+type SideReason = 'mirror' | 'dark-side' | 'upside-down' | 'lamp' | 'below' | 'upright';
 
 /** A wrong side and what it stands for. */
 export interface WrongSide {

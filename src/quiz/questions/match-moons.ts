@@ -8,8 +8,10 @@ import { findNightAfter, listKnownNights } from './neighbours.ts';
 import type { QuestionInstance, QuestionKind } from './question-instance.ts';
 import { joinSentences, renderNight } from './working.ts';
 
-/** Pairs of a question; fewer where too few nights of the dates look different, the same for all groups. */
-const PAIRS = [4, 3] as const;
+/** Pairs of a question, the same for all groups and levels; fewer where too few nights of the dates look different. */
+const PAIRS = 4;
+const FEWER_PAIRS = 3;
+const LEVELS = 3;
 
 /** With fewer sets the groups would get the same ones, so that fewer pairs are better. Our own choice. */
 const ENOUGH_SETS = 4;
@@ -27,9 +29,16 @@ export const matchMoons: QuestionKind = {
 
 function listMatchMoons(facts: QuizFacts): QuestionInstance[] {
   const nights = listKnownNights(facts.almanac, facts.from, facts.to).flatMap((record) => lookAtNight(facts, record));
-  const lists = PAIRS.map((size) => listMoonSets(nights, size));
-  const sets = lists.find(({ length }) => length >= ENOUGH_SETS) ?? lists.find(({ length }) => length > 0) ?? [];
-  return sets.map((set) => makeInstance(facts, set));
+  return chooseSets(nights).map((set) => makeInstance(facts, set));
+}
+
+/** The larger sets, unless there are too few, or a level would have none that has some of the smaller. */
+function chooseSets(nights: readonly MoonNight[]): readonly MoonSet[] {
+  const larger = listMoonSets(nights, PAIRS);
+  const levels = new Set(larger.map(({ level }) => level));
+  if (levels.size === LEVELS) return larger;
+  const smaller = listMoonSets(nights, FEWER_PAIRS);
+  return larger.length >= ENOUGH_SETS && smaller.every(({ level }) => levels.has(level)) ? larger : smaller;
 }
 
 /** A lit or a dark edge thinner than this is lost on a photocopy: less than a millimetre of 21. By eye. */

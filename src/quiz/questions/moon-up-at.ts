@@ -4,7 +4,7 @@ import { MS_PER_DAY } from '../../calendar/day-number.ts';
 import { isMoonTooNearSun } from '../../calendar/evening-sky.ts';
 import { requireLocalInstant } from '../../calendar/local-instant.ts';
 import { findMoonWhereabouts, type MoonWhereabouts } from '../../calendar/moon-whereabouts.ts';
-import type { CivilDate, InstantMs } from '../../calendar/rules.ts';
+import type { CivilDate, InstantMs, Place } from '../../calendar/rules.ts';
 import { computeLighting, computeStand } from '../../calendar/sky.ts';
 import { addDays } from '../../content/civil-date.ts';
 import { fillLabel } from '../../content/fill-label.ts';
@@ -18,7 +18,11 @@ import { listWrongPlaces } from './wrong-places.ts';
 /** "Where is the Moon on Friday 31 July at 8:30 pm?", a choice of four places of which the Moon is in one at most. */
 export const moonUpAt: QuestionKind = {
   about: 'whether the Moon is up at a time of day on a date, and on which side of the sky, or whether it has set',
-  levels: ['the question says when it rises and sets', 'it says the shape of the Moon', 'the date and the time alone'],
+  levels: [
+    'the question says when it rises and sets; not about new Moon, when that is near the Sun',
+    'it says the shape of the Moon',
+    'the date and the time alone',
+  ],
   list: listMoonUpAt,
 };
 
@@ -31,7 +35,7 @@ interface MoonMoment {
   readonly date: CivilDate;
   readonly atMs: InstantMs;
   readonly whereabouts: MoonWhereabouts;
-  /** When it comes up and goes down next to that instant; absent where either is not known. */
+  /** When it comes up and goes down next to that instant; absent where either is not known, or is near the Sun by day. */
   readonly up?: Stretch;
 }
 
@@ -49,17 +53,26 @@ function listMoments(facts: QuizFacts): MoonMoment[] {
   if (first === undefined || last === undefined) return [];
   const within = { fromMs: first.atMs - MARGIN_MS, untilMs: last.atMs + MARGIN_MS };
   const moonUp = listUp('moon', place, within);
+  const tellable = new Set(moonUp.filter((up) => isTellable(place, up, within)));
   return asked.flatMap(({ date, atMs }) => {
     const whereabouts = findMoonWhereabouts(place, atMs, moonUp);
     if (whereabouts === undefined || isMoonTooNearSun(place, atMs)) return [];
     const up = findUp(whereabouts, atMs, moonUp);
-    const isWhole = up !== undefined && up.fromMs > within.fromMs && up.untilMs < within.untilMs;
-    return { date, atMs, whereabouts, ...(isWhole ? { up } : {}) };
+    return { date, atMs, whereabouts, ...(up !== undefined && tellable.has(up) ? { up } : {}) };
   });
 }
 
-/** Beyond the first and the last instant, where rises and sets next to them are looked for: but for the far north and south, all are there. */
+/**
+ * Beyond the first and the last instant, where rises and sets next to them are looked for: but for the far north and
+ * south, all are there.
+ */
 const MARGIN_MS = 1.25 * MS_PER_DAY;
+
+/** Whether rise and set are both known, and neither is a time at which to look would be to look near the Sun. */
+function isTellable(place: Place, up: Stretch, within: Stretch): boolean {
+  const isWhole = up.fromMs > within.fromMs && up.untilMs < within.untilMs;
+  return isWhole && !isMoonTooNearSun(place, up.fromMs) && !isMoonTooNearSun(place, up.untilMs);
+}
 
 /** The instants asked about, in order; midnight is the end of its day. Dates that the place left out have none. */
 function listInstants({ almanac, school, from, to }: QuizFacts): { date: CivilDate; atMs: InstantMs }[] {

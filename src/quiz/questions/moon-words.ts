@@ -9,7 +9,7 @@ import { svgElement } from '../../drawing/svg-element.ts';
 type SeenMoon = Pick<MoonView, 'litFraction' | 'brightLimbDegrees' | 'northPoleDegrees' | 'waxing'>;
 
 /** How much of the Moon is lit, finer than `describeMoon` has it: each word is a shape that a child draws differently. */
-export type LitAmount = 'dark' | 'hair' | 'thin' | 'broad' | 'half' | 'over-half' | 'most' | 'nearly-whole' | 'whole';
+type LitAmount = 'dark' | 'hair' | 'thin' | 'broad' | 'half' | 'over-half' | 'most' | 'nearly-whole' | 'whole';
 
 /** Lit fractions up to which each word goes, chosen by eye; the first, the last and the half are those of `describeMoon`. */
 const AMOUNTS: readonly (readonly [upTo: number, amount: LitAmount])[] = [
@@ -40,7 +40,7 @@ const ACROSS: Readonly<Record<LitSide, LitSide>> = {
 };
 
 /** The side opposite. */
-export function turnAcross(side: LitSide): LitSide {
+function turnAcross(side: LitSide): LitSide {
   return ACROSS[side];
 }
 

@@ -9,7 +9,7 @@ export interface MoonNight {
   readonly words: string;
 }
 
-/** By what two drawings are told apart: by how much is lit, at once or at a second glance, or first of all by which side is. */
+/** By what two drawings are told apart: by how much is lit, at once or at a second glance, or else by which side is. */
 type Difference = 'wide-amount' | 'amount' | 'side';
 
 /**
@@ -31,9 +31,9 @@ const LEAST_EDGE = 0.06;
 const LEAST_TURN_DEGREES = 90;
 
 /** Nights further apart are not of one question: a half Moon and the other one are 15 nights apart. */
-const MOST_NIGHTS_APART = 20;
+const MOST_NIGHTS_APART = 16;
 
-/** Sets kept of those that begin with one night, for each level: enough for a room, few enough for a year. Our own choice. */
+/** Sets kept of those that begin with one night, for each level: enough for a room, few for a year. Our own choice. */
 const SETS_A_NIGHT = 4;
 
 /** Nights whose drawings a child can tell apart, and how hard that is. */

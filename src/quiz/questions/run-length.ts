@@ -83,8 +83,10 @@ function chooseQuestion(asked: AskedRun) {
 
 /** A length as a learner may write it, the shown one first. */
 function listSpellings(asked: AskedRun, seconds: number, labels: Labels): [shown: string, ...others: string[]] {
+  // The unit stands after the line already.
+  if (isInSeconds(asked)) return [String(seconds)];
   const [shown, ...others] = [labels.count('quiz-seconds', seconds), String(seconds), `${seconds} s`] as const;
-  if (isInSeconds(asked) || seconds < 60) return [shown, ...others];
+  if (seconds < 60) return [shown, ...others];
   const [whole, rest] = [Math.floor(seconds / 60), seconds % 60];
   const minutes = labels.count('minutes', whole);
   const both = labels.text('quiz-minutes-and-seconds', { minutes, seconds: labels.count('quiz-seconds', rest) });
@@ -122,6 +124,6 @@ function renderWorking({ labels }: QuizFacts, asked: AskedRun): ElementContent[]
     fillLabel(labels, 'quiz-working-run-nights', { nights, beats, total: nightBeats }),
     ...(countBeats === 0 ? [] : [fillLabel(labels, 'quiz-working-run-count-in', { count: countBeats, total })]),
     fillLabel(labels, 'quiz-working-run-tempo', { tempo, total, seconds: inSeconds }),
-    ...(shown === inSeconds ? [] : [fillLabel(labels, 'quiz-working-run-minutes', { time: shown })]),
+    ...(isInSeconds(asked) ? [] : [fillLabel(labels, 'quiz-working-run-minutes', { time: shown })]),
   ]);
 }

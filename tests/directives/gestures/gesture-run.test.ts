@@ -186,14 +186,16 @@ describe('a recording', () => {
     const { sound: _, ...linked } = RECORDING;
     const run = render({ ...ORDER, recording: { ...linked, link: 'https://example.org/run' } });
     expect(sourceOf(run)).toBe('sound/beat-73-1.wav');
-    expect(run).toContain('To be heard at <a href="https://example.org/run">https://example.org/run</a>');
+    expect(run).toContain(
+      'To be heard at <a href="https://example.org/run" class="leaves shows-address">https://example.org/run <',
+    );
   });
 
   it('has its address near the player, for the teacher as a code too', () => {
     const linked = { ...ORDER, recording: { ...RECORDING, link: 'https://example.org/run' } };
     expect(render(linked)).toContain('<div class="run-link"><svg');
     expect(render(linked, 'learner')).toContain(
-      '<div class="run-link"><p>To be heard at <a href="https://example.org/run">',
+      '<div class="run-link"><p>To be heard at <a href="https://example.org/run" class="leaves shows-address">',
     );
     expect(html).not.toContain('run-link');
   });

@@ -18,7 +18,7 @@ export function openSetting(date: string, schoolId = 'saltgrass-point') {
     almanac: almanacFor(opened),
     calendar: opened.calendar,
     labels: opened.labels,
-    lesson: { head, date, file: 'a.md', slug: 'wednesday' },
+    lesson: { head, date, file: 'a.md', slug: 'wednesday', stem: '3-wednesday' },
   } satisfies FactSetting;
   return { ...setting, school: opened.school };
 }

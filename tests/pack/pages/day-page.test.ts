@@ -3,7 +3,7 @@ import { buildFakeWeek, type FakeWeekOptions } from '../fake-week.ts';
 import { findAll, readText, renderPages } from '../render-pages.ts';
 
 const renderMonday = (options?: FakeWeekOptions) => {
-  const page = renderPages(buildFakeWeek(options)).get('monday.html');
+  const page = renderPages(buildFakeWeek(options)).get('1-monday.html');
   if (page === undefined) throw new Error('No page for Monday.');
   return page;
 };
@@ -29,13 +29,14 @@ describe('renderDayPage', () => {
       findAll(pages.get(path) ?? { type: 'root', children: [] }, 'a').flatMap(({ properties }) =>
         properties['rel'] === undefined ? [] : `${String(properties['rel'])} ${String(properties['href'])}`,
       );
-    expect(relations('monday.html')).toEqual(['next wednesday.html']);
-    expect(relations('wednesday.html')).toEqual(['prev monday.html']);
+    expect(relations('1-monday.html')).toEqual(['next 3-wednesday.html']);
+    expect(relations('3-wednesday.html')).toEqual(['prev 1-monday.html']);
   });
 
   it('announces the eclipses of its date, with the cautions, and those of other dates not', () => {
     const readNotice = (begins: string, day: 'monday' | 'tuesday' | 'wednesday' | 'saturday') => {
-      const page = renderPages(buildFakeWeek({ plan: { begins }, lessons: [{ head: { day } }] })).get(`${day}.html`);
+      const pages = renderPages(buildFakeWeek({ plan: { begins }, lessons: [{ head: { day } }] }));
+      const page = [...pages].find(([path]) => path.endsWith(`-${day}.html`))?.[1];
       return page === undefined ? 'no page' : findAll(page, '.date-eclipses').map(readText).join();
     };
     // The night from Tuesday 3 to Wednesday 4 March 2026, and Saturday 22 July 2028.
@@ -76,7 +77,7 @@ describe('renderDayPage', () => {
     } as const;
     const closeCalls = [call];
     const explain = (date: string) => ({ ...almanac.explain(date), closeCall: true, closeCalls });
-    const page = renderPages({ ...week, almanac: { ...almanac, explain } }).get('monday.html');
+    const page = renderPages({ ...week, almanac: { ...almanac, explain } }).get('1-monday.html');
     if (page === undefined) throw new Error('No page for Monday.');
     const [marked, ...others] = findAll(page, '.close-call').map(readText);
     expect(others).toEqual([]);
@@ -87,7 +88,7 @@ describe('renderDayPage', () => {
   });
 
   it('gives the phase within the night as well', () => {
-    const page = renderPages(buildFakeWeek()).get('wednesday.html');
+    const page = renderPages(buildFakeWeek()).get('3-wednesday.html');
     expect(readText(page ?? { type: 'root', children: [] })).toContain(
       'Within the night of Wednesday 29 July: full Moon, Wednesday 29 July, 9:25 pm',
     );

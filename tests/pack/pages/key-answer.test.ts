@@ -1,8 +1,9 @@
 import type { Root } from 'hast';
+import { h } from 'hastscript';
 import { describe, expect, it } from 'vitest';
 import { createLabels } from '../../../src/content/labels.ts';
 import { renderKeyAnswer } from '../../../src/pack/pages/key-answer.ts';
-import type { ExpectedAnswer, Forgiveness } from '../../../src/quiz/model.ts';
+import type { ExpectedAnswer, Forgiveness, KeyOption } from '../../../src/quiz/model.ts';
 import { findAll, readText } from '../render-pages.ts';
 
 const text = (value: string) => [{ type: 'text' as const, value }];
@@ -38,11 +39,26 @@ describe('renderKeyAnswer', () => {
     expect(findAll(item, '.is-right').map(readText)).toEqual(['B the Sun (right)']);
   });
 
+  it('sets options in a row where nothing is to be said of any, and pictures two by two', () => {
+    const [one, other] = ['A', 'B'].map((letter) => ({
+      letter,
+      content: text(letter),
+      right: letter === 'A',
+      means: [],
+    }));
+    if (one === undefined || other === undefined) throw new Error('No options.');
+    const nameClasses = (options: readonly KeyOption[]) =>
+      findAll(render({ kind: 'options', options }), '.key-options')[0]?.properties['className'];
+    expect(nameClasses([one, other])).toContain('brief');
+    const picture = { ...other, content: [h('svg')], means: text('Took the next one.') };
+    expect(nameClasses([one, picture])).toContain('pictures');
+  });
+
   it.each([
-    [{ case: true, accents: true }, 'Capital letters and marks on letters do not matter.'],
-    [{ case: true, accents: false }, 'Capital letters do not matter; marks on letters do.'],
-    [{ case: false, accents: true }, 'Marks on letters do not matter; capital letters do.'],
-    [{ case: false, accents: false }, 'Capital letters and marks on letters must be right.'],
+    [{ case: true, accents: true }, 'Capital letters, macrons and other marks on letters do not matter.'],
+    [{ case: true, accents: false }, 'Capital letters do not matter; macrons and other marks on letters do.'],
+    [{ case: false, accents: true }, 'Macrons and other marks on letters do not matter; capital letters do.'],
+    [{ case: false, accents: false }, 'Capital letters, macrons and other marks on letters must be right.'],
   ])('says how strictly to read a word (%o)', (forgive, words) => {
     expect(findAll(line('Rā', forgive), '.key-forgive').map(readText)).toEqual([words]);
   });
@@ -69,7 +85,9 @@ describe('renderKeyAnswer', () => {
       { left: text('New'), right: { letter: 'B', content: text('dark') } },
       { left: text('Full'), right: { letter: 'A', content: text('round') } },
     ];
-    expect(findAll(render({ kind: 'match', pairs }), '.key-pairs').map(readText)).toEqual(['1 B Newdark2 A Fullround']);
+    expect(findAll(render({ kind: 'match', pairs }), '.key-pairs').map(readText)).toEqual([
+      '1 B New dark2 A Full round',
+    ]);
   });
 
   it('lists a rubric with its marks', () => {
@@ -77,20 +95,21 @@ describe('renderKeyAnswer', () => {
       { marks: 2, words: 'says why' },
       { marks: 1, words: 'says what' },
     ];
-    expect(findAll(render({ kind: 'lines', rubric }), '.key-rubric').map(readText)).toEqual([
-      '2 marks says why1 mark says what',
-    ]);
+    const rows = findAll(render({ kind: 'lines', rubric }), 'tr').map(readText);
+    expect(rows).toEqual(['2 markssays why', '1 marksays what']);
   });
 
   it('shows the Moon to be drawn, in ink and in words', () => {
     const drawing = [{ type: 'element' as const, tagName: 'svg', properties: {}, children: [] }];
     const item = render({ kind: 'disc', drawing, description: 'a half Moon, lit on the left' });
-    expect(findAll(item, '.key-drawing').map(readText)).toEqual(['It looks like this: a half Moon, lit on the left']);
+    expect(findAll(item, '.key-drawing').map(readText)).toEqual([
+      'It looks like this: a half Moon, lit on the leftHalf of the marks for how much is lit, half for the side that is lit.',
+    ]);
     expect(findAll(item, 'svg')).toHaveLength(1);
   });
 
   it('gives the question, the working, the hint and the marks', () => {
     const words = readText(render({ kind: 'lines', rubric: [{ marks: 2, words: 'says why' }] }, { hint: 'Look up.' }));
-    expect(words).toBe('Asked?2 marks says whyBecause.If they are stuck: Look up.2 marks');
+    expect(words).toBe('Asked?2 markssays whySay: Because.If they are stuck: Look up.2 marks');
   });
 });

@@ -19,10 +19,10 @@ describe('renderKeyPage', () => {
   it('gives letters, answers, other spellings, working and marks', () => {
     const [first] = findAll(renderKey(), '.key-answers').map(readText);
     expect(first).toContain('Question 1 once moreA the Sun (right)B the sea Has seen it shine on water.');
-    expect(first).toContain('The Sun always lights one half.1 mark');
-    expect(first).toContain('4 nightsCount on from tonight.2 marks');
+    expect(first).toContain('Say: The Sun always lights one half.1 mark');
+    expect(first).toContain('4 nightsSay: Count on from tonight.2 marks');
     expect(first).toContain('the answer nobody else may seeAlso right: another spelling');
-    expect(first).toContain('Capital letters and marks on letters do not matter.1 mark');
+    expect(first).toContain('Capital letters, macrons and other marks on letters do not matter.1 mark');
   });
 
   it('numbers the answers as the papers do', () => {
@@ -40,6 +40,36 @@ describe('renderKeyPage', () => {
     expect(scopes.filter((scope) => scope === 'row')).toHaveLength(3);
     expect(findAll(page, 'td')).toHaveLength(12);
     expect(findAll(page, 'thead').map(readText)).toEqual(['Group1 1 mark2 2 marks3 1 markTotal 4 marks']);
+  });
+
+  it('names each group’s part and each answer by an id, and leads to the parts of a quiz', () => {
+    const page = renderKey({ lessons: [{ quizzes: [buildFakeQuiz(1, ['Heron', 'Kelp'])] }] });
+    const ids = findAll(page, '.group-key').map(({ properties }) => properties['id']);
+    expect(ids).toEqual(['monday-quiz-1-g1', 'monday-quiz-1-g2']);
+    const answers = listElements(page).flatMap(({ element: { properties } }) => properties['id'] ?? []);
+    expect(answers).toContain('monday-quiz-1-g2-q3');
+    const [jumps] = findAll(page, '.key-jumps');
+    expect(readText(jumps ?? page)).toBe('Go to: Heron Kelp Mark sheet');
+  });
+
+  it('says on the mark sheet, which is printed alone, of which lesson and quiz it is', () => {
+    const [caption] = findAll(renderKey(), 'caption').map(readText);
+    expect(caption).toBe('Monday 27 July · Lesson 1 Mark sheet: Quiz 1 Teacher only');
+  });
+
+  it('has lower rows on the mark sheet of many groups', () => {
+    const count = (groups: number) => {
+      const names = Array.from({ length: groups }, (_, index) => `Group ${index + 1}`);
+      return findAll(renderKey({ lessons: [{ quizzes: [buildFakeQuiz(1, names)] }] }), '.many').length;
+    };
+    expect([count(20), count(21)]).toEqual([0, 1]);
+  });
+
+  it('tells the roles of the seats, which move on over the quizzes of the week', () => {
+    const day = { quizzes: [buildFakeQuiz(1), buildFakeQuiz(2)] };
+    const page = renderKey({ lessons: [{ ...day, head: { day: 'monday' } }, { head: { day: 'tuesday' } }] });
+    const firstSeats = findAll(page, '.key-jobs').map((jobs) => /Seat 1: (\w+)/.exec(readText(jobs))?.[1]);
+    expect(firstSeats).toEqual(['Reader', 'Writer', 'Checker']);
   });
 
   it('says so when the week has no quiz', () => {

@@ -20,18 +20,18 @@ const SPACES: readonly { form: string; space: AnswerSpace; words: string }[] = [
   {
     form: 'pairs',
     space: { kind: 'match', headings: [text('Night'), text('Group')], left: [text('Ebb')], right: lettered('Mud') },
-    words: ' Write one letter in each box.1 markNightEbbLetter: GroupA Mud',
+    words: ' Write one letter in each box.1 markNight1. EbbLetter: GroupA Mud',
   },
   {
     form: 'pairs without headings',
     space: { kind: 'match', headings: undefined, left: [text('Ebb')], right: lettered('Mud') },
-    words: ' Write one letter in each box.1 markEbbLetter: A Mud',
+    words: ' Write one letter in each box.1 mark1. EbbLetter: A Mud',
   },
   { form: 'an open answer', space: { kind: 'lines', lines: 3 }, words: '1 markWrite here:' },
   {
     form: 'a drawing',
     space: { kind: 'disc' },
-    words: ' Draw the Moon in the circle. Shade the part that is dark.1 markup',
+    words: ' Shade the dark part. Leave the lit part white.1 mark↑ up',
   },
 ];
 
@@ -39,14 +39,16 @@ describe('renderPaperPage', () => {
   it('gives each group a paper with its name, the date, the time and the marks', () => {
     const heads = findAll(renderPaperPage(papers, 1, FRAME), '.paper-head').map(readText);
     expect(heads).toEqual(
-      ['Heron', 'Kelp', 'Oyster'].map((group) => `Group ${group}Quiz 1Monday 27 July · 12 minutes · 4 marks`),
+      ['Heron', 'Kelp', 'Oyster'].map(
+        (group) => `Group ${group}Quiz 1Monday 27 July · 12 minutes · 3 questions · 4 marks`,
+      ),
     );
   });
 
   it('leaves the time out where the quiz has none', () => {
     const untimed = papers.map(({ minutes: _, ...paper }): LearnerPaper => paper);
     expect(findAll(renderPaperPage(untimed, 1, FRAME), '.paper-facts').map(readText)[0]).toBe(
-      'Monday 27 July · 4 marks',
+      'Monday 27 July · 3 questions · 4 marks',
     );
   });
 
@@ -88,7 +90,17 @@ describe('renderPaperPage', () => {
     expect(items.filter((value) => value !== undefined)).toEqual([2, 3, 2, 3, 2, 3]);
   });
 
-  it('is set smaller when it would not stand on one sheet', () => {
+  it('says what the empty circle is to those who hear it', () => {
+    const [paper] = papers;
+    const [question] = paper?.questions ?? [];
+    if (paper === undefined || question === undefined) throw new Error('The fake quiz has changed.');
+    const page = renderPaperPage([{ ...paper, questions: [{ ...question, space: { kind: 'disc' } }] }], 1, FRAME);
+    const [disc] = findAll(page, 'svg');
+    expect(disc?.properties['role']).toBe('img');
+    expect(disc?.properties['ariaLabel']).toMatch(/^An empty circle/);
+  });
+
+  it('is set smaller, as all papers of the quiz, when one would not stand on one sheet', () => {
     const [paper] = papers;
     const question = paper?.questions[0];
     if (paper === undefined || question?.space.kind !== 'options') throw new Error('The fake quiz has changed.');

@@ -104,8 +104,8 @@ describe('codes to recordings', () => {
     ]);
     const entries = findAll(renderScore({ calendar: { spokenNames } }), '.code-entry');
     expect(entries.map(readText)).toEqual([
-      'Eau noire 1 · Eau noire 2To be heard at https://recordings.example/1Recording: The children of Room 4 · for this school only',
-      'Eau noire 3To be heard at https://recordings.example/3Recording: The children of Room 4 · for this school only',
+      'Eau noire 1 · Eau noire 2To be heard at https://recordings.example/1 (leaves this pack)Recording: The children of Room 4 · for this school only',
+      'Eau noire 3To be heard at https://recordings.example/3 (leaves this pack)Recording: The children of Room 4 · for this school only',
     ]);
     for (const entry of entries) expect(findAll({ type: 'root', children: [entry] }, '.code')).toHaveLength(1);
   });

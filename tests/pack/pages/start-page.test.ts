@@ -47,9 +47,9 @@ describe('renderStartPage', () => {
     const links = findAll(renderStart(), 'a').map((link) => link.properties['href']);
     expect(links).toEqual(
       expect.arrayContaining([
-        'monday.html#step-1',
-        'learners/monday-quiz-1.html',
-        'learners/monday-1-sky-slip.html',
+        '1-monday.html#step-1',
+        'learners/1-monday-quiz-1.html',
+        'learners/1-monday-1-sky-slip.html',
         'key.html#monday-quiz-1',
       ]),
     );

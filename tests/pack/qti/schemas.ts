@@ -21,7 +21,7 @@ export interface SchemaJudge {
  * @throws Error when `QTI3_SCHEMAS` names a folder without them.
  */
 export function findSchemaFolder(environment: Readonly<Record<string, string | undefined>>): string | undefined {
-  const named = environment['QTI3_SCHEMAS'];
+  const named = environment['QTI3_SCHEMAS'] || undefined;
   if (named !== undefined && !existsSync(join(named, ITEMS))) {
     throw new Error(`QTI3_SCHEMAS is ${named}, where ${ITEMS} is not.`);
   }

@@ -73,7 +73,7 @@ describe('sets of Moons that a child can tell apart', () => {
     for (const set of sets) {
       const numbers = set.nights.map(({ record }) => record.night.number);
       expect(numbers).toEqual(numbers.toSorted((one, other) => one - other));
-      expect((numbers.at(-1) ?? 0) - (numbers[0] ?? 0)).toBeLessThanOrEqual(20);
+      expect((numbers.at(-1) ?? 0) - (numbers[0] ?? 0)).toBeLessThanOrEqual(16);
     }
   });
 });

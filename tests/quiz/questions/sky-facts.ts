@@ -21,7 +21,7 @@ function requireValue<Value>({ value, diagnostics }: { value?: Value | undefined
 
 /** The two demonstration calendars, and Estuary Nights by the first crescent from midnight to midnight. */
 const ESTUARY = requireValue(parseCalendar(readContent('calendars/estuary.yaml')));
-export const CALENDARS = {
+const CALENDARS = {
   estuary: ESTUARY,
   moulin: requireValue(parseCalendar(readContent('calendars/moulin.yaml'))),
   crescent: {
