@@ -2,6 +2,7 @@ import type { CivilDate, PhaseName } from '../calendar/rules.ts';
 import { computeWeekDay, isClockTime } from './civil-date.ts';
 import { type CountKey, getLabelEntry, type LabelKey, type PlaceholderOf, type TextKey } from './label-catalogue.ts';
 import { fillParts, fillTemplate } from './template.ts';
+import { findDirection, type TextDirection } from './text-direction.ts';
 import type { WeekDay } from './types.ts';
 
 /** A label with forms for a number, by the plural categories of Unicode CLDR. */
@@ -27,6 +28,8 @@ type ValueArgument<Key extends LabelKey> = [PlaceholderOf<Key>] extends [never]
 export interface Labels {
   /** BCP 47 tag of the words: `en` where no file for the wanted language was given. */
   readonly language: string;
+  /** Which way the words run, and with them the pages. */
+  readonly direction: TextDirection;
   /** A label with its placeholders filled. */
   text<Key extends TextKey>(key: Key, ...values: ValueArgument<Key>): string;
   /** The same as parts, for a view that puts elements where the placeholders stood. */
@@ -66,6 +69,7 @@ export function createLabels(language: string, file?: LabelFile): Labels {
     fillTemplate(plain(key), values);
   return {
     language: shown,
+    direction: findDirection(listTexts(file)),
     text: (key, ...[values]) => fill(key, values),
     parts: (key, values) => fillParts(plain(key), values),
     count: (key, n, ...[values]) => fillTemplate(choosePlural(find(key), n, findCategory), { ...values, n }),
@@ -94,6 +98,10 @@ export function findLabelFileId(language: string, ids: readonly string[]): strin
     if (id !== undefined) return id;
   }
   return undefined;
+}
+
+function listTexts(file: LabelFile | undefined): string[] {
+  return Object.values(file?.labels ?? {}).map((label) => (typeof label === 'string' ? label : label.other));
 }
 
 function requireText(key: LabelKey, label: string | PluralText): string {

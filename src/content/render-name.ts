@@ -1,7 +1,5 @@
 import type { Element } from 'hast';
-
-/** Letters of the scripts that run from right to left: Hebrew, Arabic, Syriac, Thaana, N'Ko and their extensions. */
-const RIGHT_TO_LEFT = /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc]/;
+import { runsRightToLeft } from './text-direction.ts';
 
 /**
  * A name of the calendar, tagged with the language of the names (BCP 47) so that a voice reads it rightly. A name that
@@ -12,7 +10,7 @@ export function renderName(name: string, namesLanguage: string): Element {
   return {
     type: 'element',
     tagName: 'span',
-    properties: RIGHT_TO_LEFT.test(name) ? { lang: namesLanguage, dir: 'rtl' } : { lang: namesLanguage },
+    properties: runsRightToLeft(name) ? { lang: namesLanguage, dir: 'rtl' } : { lang: namesLanguage },
     children: [{ type: 'text', value: name }],
   };
 }

@@ -2,6 +2,7 @@ import type { Element, ElementContent } from 'hast';
 import type { MoonView } from '../calendar/almanac-types.ts';
 import { type LunarPlace, lunarSeas, youngCraters } from './lunar-seas.ts';
 import { roundTo } from './round.ts';
+import { shareElement } from './shared-elements.ts';
 import { type Point, renderSmoothOutline } from './smooth-outline.ts';
 import { svgElement } from './svg-element.ts';
 
@@ -96,7 +97,8 @@ export function renderMoonParts(face: MoonFace, options: MoonPartsOptions): Elem
 
 /** Gives the seas as a path with an id, for the `defs` of a picture that holds several Moons. */
 export function renderSeasOnce(id: string): Element {
-  return svgElement('path', { id, d: findPaths().seas });
+  const { seas } = findShapes();
+  return { ...seas, properties: { id, ...seas.properties } };
 }
 
 /** Shares of a thin crescent's width, and of the rim's own, that the rim takes beside it. Chosen by eye on paper. */
@@ -141,20 +143,14 @@ function shadePath(lit: number, radius: number): string {
 }
 
 function renderSeas(radius: number, north: number, options: MoonPartsOptions): Element {
-  const { seas, collars, spots } = findPaths();
   const look = {
     className: ['moon-seas'],
     fill: seaGrey,
     transform: `${turn(north)} scale(${roundTo(radius / seaScale, 4)})`,
   };
-  const shape =
-    options.seasId === undefined ? svgElement('path', { d: seas }) : svgElement('use', { href: `#${options.seasId}` });
-  if (options.detail === 'seas') return svgElement('g', look, [shape]);
-  return svgElement('g', look, [
-    shape,
-    svgElement('path', { d: collars }),
-    svgElement('path', { className: ['moon-lit'], d: spots, fill: paperWhite }),
-  ]);
+  const { seas, craters } = findShapes();
+  const shape = options.seasId === undefined ? seas : svgElement('use', { href: `#${options.seasId}` });
+  return svgElement('g', look, options.detail === 'seas' ? [shape] : [shape, ...craters]);
 }
 
 /** SVG turns clockwise, the sky's angles run counter-clockwise. */
@@ -169,28 +165,38 @@ function projectPlace([longitudeDegrees, latitudeDegrees]: LunarPlace): Point {
   return [seaScale * Math.cos(latitude) * Math.sin(longitude), -seaScale * Math.sin(latitude)];
 }
 
-interface MoonPaths {
-  readonly seas: string;
-  readonly collars: string;
-  readonly spots: string;
+/** Elements that all Moons share, and that must not be changed. */
+interface MoonShapes {
+  readonly seas: Element;
+  /** Collars of young craters, and the bright spots within and beside them. */
+  readonly craters: readonly Element[];
 }
 
-let paths: MoonPaths | undefined;
+let shapes: MoonShapes | undefined;
 
 /** The same for every Moon, so made once, when first asked for. */
-function findPaths(): MoonPaths {
-  paths ??= {
-    seas: lunarSeas.map((sea) => renderSmoothOutline(sea.shore.map(projectPlace))).join(''),
-    collars: youngCraters
-      .flatMap((crater) => (crater.collar ? [spotPath(projectPlace(crater.place), 8)] : []))
-      .join(''),
-    spots: youngCraters.map((crater) => spotPath(projectPlace(crater.place), 5)).join(''),
+function findShapes(): MoonShapes {
+  shapes ??= {
+    seas: sharePath({ d: lunarSeas.map((sea) => renderSmoothOutline(sea.shore.map(projectPlace))).join('') }),
+    craters: [
+      sharePath({ d: youngCraters.flatMap(({ collar, place }) => (collar ? [writeSpot(place, 8)] : [])).join('') }),
+      sharePath({
+        className: ['moon-lit'],
+        d: youngCraters.map(({ place }) => writeSpot(place, 5)).join(''),
+        fill: paperWhite,
+      }),
+    ],
   };
-  return paths;
+  return shapes;
+}
+
+function sharePath(properties: Readonly<Record<string, string | string[]>>): Element {
+  return shareElement(svgElement('path', properties));
 }
 
 /** A round spot of some units' radius, about what the rays round a crater brighten. */
-function spotPath([x, y]: Point, radius: number): string {
+function writeSpot(place: LunarPlace, radius: number): string {
+  const [x, y] = projectPlace(place);
   const width = 2 * radius;
   const arc = `a${radius} ${radius} 0 1 0`;
   return `M${Math.round(x) - radius} ${Math.round(y)}${arc} ${width} 0${arc}-${width} 0z`;

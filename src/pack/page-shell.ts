@@ -1,5 +1,7 @@
-import type { ElementContent, Root } from 'hast';
+import type { ElementContent, Properties, Root } from 'hast';
 import { h } from 'hastscript';
+import type { Labels } from '../content/labels.ts';
+import { partStore } from '../drawing/shared-elements.ts';
 import { listFontFiles, renderFontFaces } from './fonts/font-faces.ts';
 
 /** Base64 of the SHA-256 digest of a text's UTF-8 bytes. Handed in, so that the core needs no cryptography of its own. */
@@ -7,8 +9,8 @@ export type Digest = (text: string) => string;
 
 /** What a page puts into the shell that all pages share. */
 export interface PageParts {
-  /** BCP 47 tag of the page's own words. */
-  readonly language: string;
+  /** The page's own words: their language (BCP 47 tag), and which way they run. */
+  readonly labels: Pick<Labels, 'language' | 'direction'>;
   /** For the title bar and the list of open pages; unique within the pack. */
   readonly title: string;
   /** Kind of page, as a class of the body. */
@@ -41,7 +43,7 @@ export function renderPageShell(page: PageParts, digest: Digest): Root {
   const script = page.script === undefined ? [] : [h('script', page.script)];
   return h(null, [
     { type: 'doctype' },
-    h('html', { lang: page.language }, [
+    h('html', renderLanguage(page), [
       h('head', [
         h('meta', { httpEquiv: 'Content-Security-Policy', content: renderPolicy(page, styles, digest) }),
         h('meta', { charSet: 'utf-8' }),
@@ -54,11 +56,16 @@ export function renderPageShell(page: PageParts, digest: Digest): Root {
         h('a', { className: ['skip-link'], href: '#main' }, page.skipLabel),
         h('header', { className: ['page-head'] }, [...page.header]),
         h('main', { id: 'main', tabIndex: -1 }, [...page.main]),
-        h('footer', { className: ['page-foot'] }, [...page.footer]),
+        h('footer', { className: ['page-foot'] }, [...page.footer, partStore]),
         ...script,
       ]),
     ]),
   ]);
+}
+
+/** Pages that run from left to right need not say so. */
+function renderLanguage({ labels: { language, direction } }: PageParts): Properties {
+  return direction === 'rtl' ? { lang: language, dir: direction } : { lang: language };
 }
 
 /** The policy's words. `style-src` and `script-src` name digests, so that no other style or script can run. */

@@ -13,18 +13,27 @@ import { countQuizzesBefore, createPageContext, listPlacedLessons, type PlacedLe
 import { renderPaperPage } from './pages/paper-page.ts';
 import { renderScorePage } from './pages/score-page.ts';
 import { renderStartPage } from './pages/start-page.ts';
+import { findTitle, tellTitlesApart } from './tell-titles-apart.ts';
 
 /** All pages of a week's pack as HTML text, in the order in which a reader meets them. */
 export function planPages(week: ResolvedWeek, digest: Digest): PackFile[] {
   const paths = computePackPaths(week);
   const context = createPageContext(week, paths, digest);
-  return [
+  const learners = planLearnersPages(week, digest);
+  const teachers = [
     planPage(paths.start, renderStartPage(context)),
     ...listPlacedLessons(context).map((each) => planPage(each.paths.page, renderDayPage(context, each))),
     planPage(paths.key, renderKeyPage(context)),
     planPage(paths.score, renderScorePage(context)),
     planPage(paths.gestures, renderGesturesPage(context)),
-    ...planLearnersPages(week, digest),
+  ];
+  // Learners' titles are given first: nothing of their pages hangs on the teacher's.
+  return [
+    ...tellTitlesApart(
+      teachers,
+      learners.flatMap((page) => findTitle(page) ?? []),
+    ),
+    ...learners,
   ];
 }
 
@@ -32,10 +41,10 @@ export function planPages(week: ResolvedWeek, digest: Digest): PackFile[] {
 export function planLearnersPages(week: ResolvedWeek, digest: Digest): PackFile[] {
   const paths = computePackPaths(week);
   const placed = listPlacedLessons({ week, paths });
-  return [
+  return tellTitlesApart([
     planPage(paths.learners, renderLearnersPage(listForLearners(week, paths.learners, placed, digest))),
     ...placed.flatMap((each) => planSheets(week, each, countQuizzesBefore(placed, each.lesson), digest)),
-  ];
+  ]);
 }
 
 function planPage(path: string, page: Root): PackFile {
@@ -52,7 +61,6 @@ function planSheets(
   const { labels, school } = week;
   const frame = {
     labels,
-    language: labels.language,
     authorsLanguage: school.language,
     schoolName: school.name,
     date: lesson.tonight.date,
@@ -72,7 +80,6 @@ function listForLearners(week: ResolvedWeek, path: string, placed: readonly Plac
   const { labels, school } = week;
   return {
     labels,
-    language: labels.language,
     schoolName: school.name,
     path,
     digest,

@@ -115,9 +115,10 @@ function reportUneven(
   facts: QuizFacts,
   report: Report,
 ): void {
+  const groups = hand.length;
   const different = new Set(hand.map(({ asks }) => asks)).size;
-  const levels = new Set(hand.map(({ level }) => level));
-  if (different < hand.length) reportTooFew(source, different, hand.length, facts, report);
-  else if (levels.size > 1)
-    reportMixed(source, [...levels].sort(), countLargestLevel(pool), hand.length, facts, report);
+  const levels = [...new Set(hand.map(({ level }) => level))].sort();
+  if (different < groups) reportTooFew(source, { available: different, groups }, facts, report);
+  else if (levels.length > 1)
+    reportMixed(source, levels, { available: countLargestLevel(pool), groups }, facts, report);
 }

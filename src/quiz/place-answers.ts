@@ -48,9 +48,10 @@ function tellKey({ prompt, working, hint, answer }: DrawnQuestion): string {
 function listAnswerTexts(answer: DrawnAnswer): (string | string[])[] {
   switch (answer.kind) {
     case 'options':
+      // Sorted: the order in which the options were written is no secret of the key.
       return [
-        answer.right.map(readText),
-        answer.wrong.flatMap(({ content, means }) => [readText(content), readText(means)]),
+        answer.right.map(readText).sort(),
+        answer.wrong.map(({ content, means }) => JSON.stringify([readText(content), readText(means)])).sort(),
       ];
     case 'line':
       return [answer.accepted.map(readText), answer.slips.map(({ means }) => readText(means))];

@@ -3,6 +3,7 @@ import { addDays, clampDate } from '../content/civil-date.ts';
 import type { Report } from '../content/diagnostic.ts';
 import { listAskable } from './list-askable.ts';
 import type { ComputedSource, QuizFacts } from './model.ts';
+import type { Level } from './questions/question-instance.ts';
 
 /** The dates a question asks about, for a message. */
 export function describeDates({ within }: ComputedSource, facts: QuizFacts): string {
@@ -98,55 +99,44 @@ function sayUsedUp(source: ComputedSource, before: number, available: number, fa
   return `This quiz has \`ask=${source.ask}\` \`${before + 1}\` times up to here and \`${available}\` different questions for it ${describeDates(source, facts)}, expected one each time; take it out or use another \`ask\`.`;
 }
 
+/** How many different questions there are, and for how many groups. */
+interface Shortage {
+  readonly available: number;
+  readonly groups: number;
+}
+
 /** Fewer different questions than groups. */
-export function reportTooFew(
-  source: ComputedSource,
-  available: number,
-  groups: number,
-  facts: QuizFacts,
-  report: Report,
-): void {
+export function reportTooFew(source: ComputedSource, shortage: Shortage, facts: QuizFacts, report: Report): void {
   const help = `seat them apart, ask for fewer groups, ${adviseForMore(source)} or use another \`ask\``;
-  reportShortage(
-    source,
-    available,
-    groups,
-    'different questions',
-    `some groups get the same, so ${help}`,
-    facts,
-    report,
-  );
+  const words = ['different questions', `some groups get the same, so ${help}`] as const;
+  reportShortage(source, shortage, words, facts, report);
 }
 
 /**
  * Enough different questions, but of several levels.
- * @param levels Those that were dealt, in order.
- * @param available How many different ones of one level there are at most.
+ * @param levels Those that were dealt, from the easiest on.
+ * @param shortage How many different ones of one level there are at most.
  */
 export function reportMixed(
   source: ComputedSource,
-  levels: readonly number[],
-  available: number,
-  groups: number,
+  levels: readonly Level[],
+  shortage: Shortage,
   facts: QuizFacts,
   report: Report,
 ): void {
-  const given = levels.map((level) => `\`${level}\``).join(' and ');
   const help = `${adviseForMore(source)}, or give \`level\` and let some groups have the same`;
-  const words = `their levels are ${given}, so some groups have it harder: ${help}`;
-  reportShortage(source, available, groups, 'different questions of one level', words, facts, report);
+  const consequence = `groups get levels \`${levels[0]}\` to \`${levels.at(-1)}\`, so ${help}`;
+  reportShortage(source, shortage, ['different questions of one level', consequence], facts, report);
 }
 
 function adviseForMore({ within }: ComputedSource): string {
-  return within === undefined ? 'give it more time, as in `within=month`' : 'give it more time';
+  return within === undefined ? 'give it more time (`within=month`)' : 'give it more time';
 }
 
 function reportShortage(
   source: ComputedSource,
-  available: number,
-  groups: number,
-  things: string,
-  advice: string,
+  { available, groups }: Shortage,
+  [things, advice]: readonly [things: string, advice: string],
   facts: QuizFacts,
   report: Report,
 ): void {

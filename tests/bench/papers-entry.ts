@@ -1,67 +1,91 @@
 import { createAlmanac } from '../../src/calendar/almanac.ts';
 import { addDays, computeMonday } from '../../src/content/civil-date.ts';
+import { createLabels } from '../../src/content/labels.ts';
 import { openLibrary } from '../../src/content/open-library.ts';
-import { stringifyHast } from '../../src/lesson/stringify-hast.ts';
 import { readContent } from '../../src/node/read-content.ts';
-import { sha256 } from '../../src/node/sha256.ts';
-import { renderKeyAnswer } from '../../src/pack/pages/key-answer.ts';
-import { renderPaperPage } from '../../src/pack/pages/paper-page.ts';
 import { dealPapers } from '../../src/quiz/deal-papers.ts';
-import type { QuestionSource } from '../../src/quiz/model.ts';
+import type { QuestionSource, QuizFacts, WrittenSource } from '../../src/quiz/model.ts';
+import { type ComputedKind, QUESTION_KINDS } from '../../src/quiz/questions/question-kinds.ts';
 
-const PLACE = { file: 'quiz.md', line: 1, column: 1 };
+// A quiz with every kind of question. `deal`: its papers and keys for a number of groups, from a calendar nothing was
+// asked of yet; prints the milliseconds of the processor. `many`: quiz after quiz, each on its own date, up to a number
+// of papers; prints the bytes in use after a tenth of them and after all.
+const [contentFolder = 'content', schoolId = '', date = '', mode = 'deal', count = '4'] = process.argv.slice(2);
+const opened = openLibrary(readContent(contentFolder)).openSchool(schoolId)?.value;
+if (opened === undefined) throw new Error(`There is no school ${schoolId}.`);
+const { calendar, gestures, school } = opened;
+const almanac = createAlmanac(calendar, school.place);
+const labels = createLabels('en');
+const place = { file: 'bench.md', line: 1, column: 1 };
 const text = (value: string) => [{ type: 'text' as const, value }];
+const common = { place, prompt: text('What is asked here?') };
 
-/** A quiz as a class has it: written questions and computed ones, a picture among them. */
-const SOURCES: readonly QuestionSource[] = [
+const WRITTEN: readonly WrittenSource[] = [
   {
+    ...common,
     kind: 'choice',
-    place: PLACE,
-    prompt: text('Where does the light of the Moon come from?'),
-    options: ['the Sun', 'the sea', 'the stars', 'itself'].map((words, place) => ({
-      content: text(words),
-      right: place === 0,
-    })),
+    options: ['one', 'two', 'three', 'four'].map((word, index) => ({ content: text(word), right: index === 2 })),
   },
-  { kind: 'order', place: PLACE, prompt: text('Put in order.'), items: ['new', 'half', 'full'].map(text) },
-  ...(['night-of-date', 'nights-until', 'next-in-run', 'date-of-night', 'match-moons', 'lit-side'] as const).map(
-    (ask) => ({ kind: 'computed', place: PLACE, ask }) as const,
-  ),
+  { ...common, kind: 'short', answers: ['one', 'uno'], forgive: { case: true, accents: true } },
+  { ...common, kind: 'order', items: ['one', 'two', 'three', 'four'].map(text) },
+  {
+    ...common,
+    kind: 'match',
+    headings: [text('Left'), text('Right')],
+    pairs: ['one', 'two', 'three'].map((word) => ({ left: text(word), right: text(word.toUpperCase()) })),
+  },
+  { ...common, kind: 'open', lines: 3, rubric: [{ marks: 1, words: 'says why' }] },
 ];
 
-/**
- * Makes a function that deals a quiz of the week of a date to so many groups, and writes its papers and its key. Each
- * call works the week out anew, as a build does.
- * @returns Bytes written.
- */
-export function openPapers(contentFolder: string, schoolId: string): (date: string, groups: number) => number {
-  const opened = openLibrary(readContent(contentFolder)).openSchool(schoolId)?.value;
-  if (opened === undefined) throw new Error(`There is no school ${schoolId}.`);
-  const { calendar, gestures, labels, school } = opened;
-  return (date, groups) => {
-    const almanac = createAlmanac(calendar, school.place);
-    const span = { from: computeMonday(date), to: addDays(date, 7) };
-    const sheet = dealPapers({
-      title: 'Quiz',
-      number: 1,
-      sources: SOURCES,
-      groups: Array.from({ length: groups }, (_, place) => `Group ${place + 1}`),
-      seed: date,
-      facts: { almanac, calendar, gestures, labels, school, today: date, ...span, toldDates: new Set() },
-      report: () => undefined,
-    });
-    const frame = {
-      labels,
-      language: labels.language,
-      authorsLanguage: labels.language,
-      schoolName: school.name,
-      date,
-      digest: sha256.base64,
-    };
-    const papers = stringifyHast(renderPaperPage(sheet.papers, 1, frame));
-    const answers = sheet.key.flatMap((paper, group) =>
-      paper.answers.map((answer) => renderKeyAnswer(answer, `g${group + 1}-q${answer.number}`, labels)),
-    );
-    return papers.length + stringifyHast({ type: 'root', children: answers }).length;
-  };
+// The registry's keys are the kinds.
+const COMPUTED = (Object.keys(QUESTION_KINDS) as ComputedKind[]).map((ask): QuestionSource => {
+  return { kind: 'computed', place, ask };
+});
+
+function makeFacts(today: string): QuizFacts {
+  const dates = { today, from: computeMonday(today), to: addDays(today, 7) };
+  return { almanac, calendar, gestures, school, labels, toldDates: new Set(), ...dates };
 }
+
+function deal(today: string, groups: number): number {
+  const sheet = dealPapers({
+    title: 'Quiz',
+    number: 1,
+    sources: [...WRITTEN, ...COMPUTED],
+    groups: Array.from({ length: groups }, (_, group) => `Group ${group + 1}`),
+    seed: `bench/${today}`,
+    facts: makeFacts(today),
+    report: () => undefined,
+  });
+  const dealt = sheet.papers.filter((paper, group) => paper.questions.length === sheet.key[group]?.answers.length);
+  if (dealt.length !== groups || sheet.papers[0]?.questions.length !== WRITTEN.length + COMPUTED.length) {
+    throw new Error(`Not every question could be asked on ${today}.`);
+  }
+  return dealt.length;
+}
+
+function timeDeal(groups: number): number {
+  const began = process.cpuUsage();
+  deal(date, groups);
+  const { user, system } = process.cpuUsage(began);
+  return (user + system) / 1000;
+}
+
+const GROUPS_OF_MANY = 20;
+
+/** The calendar's memory is bounded, but it has to be full before it can be seen not to grow: so dates come again. */
+const DATES_OF_MANY = 40;
+
+function weighMany(papers: number): number[] {
+  const quizzes = papers / GROUPS_OF_MANY;
+  const bytes: number[] = [];
+  for (let quiz = 1; quiz <= quizzes; quiz++) {
+    deal(addDays(date, quiz % DATES_OF_MANY), GROUPS_OF_MANY);
+    if (quiz !== quizzes / 10 && quiz !== quizzes) continue;
+    globalThis.gc?.();
+    bytes.push(process.memoryUsage().heapUsed);
+  }
+  return bytes;
+}
+
+process.stdout.write(JSON.stringify(mode === 'many' ? weighMany(Number(count)) : timeDeal(Number(count))));

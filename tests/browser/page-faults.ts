@@ -24,8 +24,8 @@ export function findDeadLinks(pack: BuiltPack, page: BuiltPage, hrefs: readonly 
 
 /** Whatever names another place on the network: in links, pictures, styles and scripts alike. */
 export function findOutsideAddresses(html: string): string[] {
-  // What a name space is called is no address that anything is fetched from.
-  const text = html.replaceAll('xmlns="http://www.w3.org/2000/svg"', '');
+  // What a name space or a vocabulary is called is no address that anything is fetched from.
+  const text = html.replaceAll('xmlns="http://www.w3.org/2000/svg"', '').replace('"@context":"https://schema.org"', '');
   return text.match(/(?:\b(?:https?|wss?|ftp):\/\/|\b(?:src|href)="\/\/|url\(\s*["']?\/\/|@import)[^"'<\s]*/gi) ?? [];
 }
 

@@ -63,6 +63,10 @@ describe('English labels', () => {
     expect(labels.phase('full-moon')).toBe('full Moon');
   });
 
+  it('run from left to right', () => {
+    expect(labels.direction).toBe('ltr');
+  });
+
   it('does not compile without the values a label needs, nor with others', () => {
     // @ts-expect-error -- the label has placeholders
     expect(() => labels.text('night-of-month')).toThrow('{n}');
@@ -72,6 +76,14 @@ describe('English labels', () => {
     expect(() => labels.text('minutes')).toThrow('count()');
     // @ts-expect-error -- there is no such label
     expect(() => labels.text('no-such-label')).toThrow();
+  });
+});
+
+describe('labels in letters that run from right to left', () => {
+  it('say so, also where numbers and a foreign word are among them', () => {
+    const texts = { tonight: 'אבג', month: 'GPS', minutes: { one: '{n} דה', other: '{n} דהו' } };
+    expect(createLabels('x-made-up', { id: 'x-made-up', language: 'x-made-up', labels: texts }).direction).toBe('rtl');
+    expect(createLabels('he', { id: 'he', language: 'he', labels: { tonight: 'abg' } }).direction).toBe('ltr');
   });
 });
 

@@ -75,8 +75,30 @@ export function listOptionShells(html: string): string[][] {
 
 /** Letters of the right options of each question with one right option, in the order of the key page. */
 export function listRightLetters(key: string): string[] {
-  return [...key.matchAll(/<ul class="key-right plain-list">(.*?)<\/ul>/gs)].flatMap(([, list = '']) => {
-    const letters = [...list.matchAll(/<li><strong>([A-H]) <\/strong>/g)].map(([, letter = '']) => letter);
+  return [...key.matchAll(/<ul class="key-options[^"]*">(.*?)<\/ul>/gs)].flatMap(([, list = '']) => {
+    const right = /<li class="key-option is-right"><strong class="key-letter">([A-H])<\/strong>/g;
+    const letters = [...list.matchAll(right)].map(([, letter = '']) => letter);
     return letters.length === 1 ? letters : [];
   });
+}
+
+/**
+ * A page as it would be with everything that papers shuffle in the order of its words, and without letters. Drawings
+ * count with their descriptions: what several of them share is written where the first of them stands.
+ */
+export function sortShuffled(html: string): string {
+  const described = html.replace(
+    /<svg\b[^>]*>.*?<\/svg>/gs,
+    (drawing) => /aria-label="[^"]*"/.exec(drawing)?.[0] ?? '',
+  );
+  return described.replace(
+    /(<ul class="(?:options|match-right)[^"]*">)(.*?)(<\/ul>)/gs,
+    (_, begin: string, items: string, end: string) => {
+      const sorted = items
+        .replace(/<span class="letter">[A-H] <\/span>/g, '')
+        .split(/(?=<li>)/)
+        .sort();
+      return begin + sorted.join('') + end;
+    },
+  );
 }

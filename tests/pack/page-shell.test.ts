@@ -4,7 +4,7 @@ import { type PageParts, renderPageShell } from '../../src/pack/page-shell.ts';
 import { findAll, readText, sha256 } from './render-pages.ts';
 
 const PARTS: PageParts = {
-  language: 'en-NZ',
+  labels: { language: 'en-NZ', direction: 'ltr' },
   title: 'A page',
   kind: 'some-page',
   styles: 'p { color: red }',

@@ -23,7 +23,6 @@ export function buildFrame(week: ResolvedWeek): LearnerFrame {
   const date = week.lessons[0]?.tonight.date ?? week.plan.begins;
   return {
     labels: week.labels,
-    language: week.school.language,
     authorsLanguage: 'en',
     schoolName: week.school.name,
     date,

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { foldText, readText } from '../../src/quiz/fold-text.ts';
-import type { QuestionSource, QuizSheet } from '../../src/quiz/model.ts';
+import type { LearnerPaper, LetteredContent, QuestionSource, QuizSheet } from '../../src/quiz/model.ts';
+import { expectUniform } from './expect-uniform.ts';
 import {
   answersOf,
   choice,
@@ -25,6 +26,31 @@ const SHORT = short('What is the first night called?', ['Moon a', 'moon A', 'the
 });
 const COMPUTED = [computed('night-of-date'), computed('nights-until'), computed('next-in-run')];
 const ALL = [SUN, SEVERAL, SHORT, ...COMPUTED];
+
+const order = (items: readonly string[]): QuestionSource => ({
+  kind: 'order',
+  place: SUN.place,
+  prompt: text('In which order?'),
+  items: items.map(text),
+});
+
+const match = (pairs: readonly (readonly [string, string])[]): QuestionSource => ({
+  kind: 'match',
+  place: SUN.place,
+  prompt: text('Which belong together?'),
+  headings: [text('Left'), text('Right')],
+  pairs: pairs.map(([left, right]) => ({ left: text(left), right: text(right) })),
+});
+
+/** A paper as JSON without the order in which it shows what is shuffled. */
+function forgetOrder(paper: LearnerPaper): string {
+  return JSON.stringify(paper, (key, value: unknown) => {
+    if (!['options', 'items', 'right'].includes(key) || !Array.isArray(value)) return value;
+    const letters = value.map(({ letter }: LetteredContent) => letter);
+    const contents = value.map(({ content }: LetteredContent) => JSON.stringify(content));
+    return [letters, contents.sort()];
+  });
+}
 
 /** Every object and list of a value, itself too. */
 function listObjects(value: unknown): object[] {
@@ -151,6 +177,45 @@ describe('dealPapers', () => {
   it('deals an empty sheet for no groups, and papers without questions for no sources', () => {
     expect(deal({ sources: ALL, groups: [] })).toMatchObject({ sheet: { papers: [], key: [] }, diagnostics: [] });
     expect(deal({ sources: [] }).sheet.papers[0]).toMatchObject({ questions: [], totalMarks: 0 });
+  });
+});
+
+describe('what is put in order or matched', () => {
+  const letterTexts = (parts: readonly LetteredContent[]) =>
+    new Map(parts.map(({ letter, content }) => [letter, readText(content)]));
+  const items = ['first', 'second', 'third', 'fourth', 'fifth'];
+  const pairs = [
+    ['one', 'un'],
+    ['two', 'deux'],
+    ['three', 'trois'],
+  ] as const;
+  const { sheet } = deal({ sources: [order(items), match(pairs), order(['a', 'b'])] });
+
+  it('is never shown solved, and the key names the letters of each paper', () => {
+    for (const { question, answer } of pairUp(sheet).filter(({ answer: { expected } }) => expected.kind === 'order')) {
+      if (question.space.kind !== 'order' || answer.expected.kind !== 'order') throw new Error('No order.');
+      const shown = letterTexts(question.space.items);
+      const right = question.number === 1 ? items : ['a', 'b'];
+      expect([...shown.keys()].join('')).toBe('ABCDE'.slice(0, right.length));
+      expect([...shown.values()]).not.toEqual(right);
+      expect(answer.expected.items.map(({ letter }) => shown.get(letter))).toEqual(right);
+      expect(answer.expected.items.map(({ content }) => readText(content))).toEqual(right);
+    }
+    for (const { question, answer } of pairUp(sheet).filter(({ question: { number } }) => number === 2)) {
+      if (question.space.kind !== 'match' || answer.expected.kind !== 'match') throw new Error('No match.');
+      const shown = letterTexts(question.space.right);
+      expect(question.space.left.map(readText)).toEqual(['one', 'two', 'three']);
+      expect(question.space.headings?.map(readText)).toEqual(['Left', 'Right']);
+      expect([...shown.values()]).not.toEqual(['un', 'deux', 'trois']);
+      const solved = answer.expected.pairs.map(({ left, right }) => [readText(left), shown.get(right.letter)]);
+      expect(solved).toEqual(pairs);
+    }
+    expect(sheet.papers[0]?.questions.map(({ marks }) => marks)).toEqual([1, 3, 1]);
+  });
+
+  it('is in another order for other groups', () => {
+    const orders = sheet.papers.map(({ questions: [first] }) => JSON.stringify(first?.space));
+    expect(new Set(orders).size).toBeGreaterThan(1);
   });
 });
 
@@ -370,18 +435,62 @@ describe('a learner', () => {
     expect(papers).toContain('"className":["x"]');
   });
 
-  it('finds the right option in each place equally often', () => {
-    const counts = [0, 0, 0, 0];
-    const source = choice('Q', ['+a', 'b', 'c', 'd']);
-    for (let seed = 0; seed < 500; seed++) {
-      for (const { answer } of pairUp(deal({ sources: [source], seed: `lesson/${seed}` }).sheet)) {
+  it('finds the right option in each place equally often: over 5,000 papers, in every question', () => {
+    const sources = [choice('Q', ['+a', 'b', 'c', 'd']), computed('next-in-run'), choice('R', ['a', 'b', '+c'])];
+    const counts = [
+      [0, 0, 0, 0],
+      [0, 0, 0, 0],
+      [0, 0, 0],
+    ];
+    for (let seed = 0; seed < 1250; seed++) {
+      for (const { question, answer } of pairUp(deal({ sources, seed: `lesson/${seed}` }).sheet)) {
         const place = 'ABCD'.indexOf(only(lettersOf(answer)));
-        counts[place] = (counts[place] ?? 0) + 1;
+        const row = counts[question.number - 1] ?? [];
+        row[place] = (row[place] ?? 0) + 1;
       }
     }
-    const chiSquare = counts.reduce((sum, count) => sum + (count - 500) ** 2 / 500, 0);
-    // Upper critical value at 0.001 for 3 degrees of freedom: NIST/SEMATECH e-Handbook, section 1.3.6.7.4 (from memory).
-    expect(chiSquare).toBeLessThan(16.266);
+    for (const row of counts) expectUniform(row);
+  });
+
+  it('finds the right option elsewhere than the group beside does, where both are asked the same', () => {
+    const sources = [SUN, choice('R', ['a', 'b', '+c']), choice('S', ['+yes', 'no']), computed('night-of-date')];
+    // One night only: all groups have to share it.
+    const facts = makeFacts({}, { to: '2026-07-27' });
+    for (let seed = 0; seed < 50; seed++) {
+      const { sheet } = deal({ sources, facts, seed: `${seed}` });
+      const letters = sheet.key.map(({ answers }) => answers.map((answer) => only(lettersOf(answer))));
+      for (const [group, row] of letters.slice(1).entries()) {
+        expect(row.filter((letter, place) => letter === letters[group]?.[place])).toEqual([]);
+      }
+    }
+  });
+
+  it('gets the same but for the order, whichever option is right, and in whatever order things belong', () => {
+    const words = fc.uniqueArray(fc.string({ minLength: 1 }).map(foldText).filter(Boolean), {
+      minLength: 3,
+      maxLength: 8,
+    });
+    const write = (options: readonly string[], right: number) => [
+      choice(
+        'Q',
+        options.map((option, place) => (place === right ? `+${option}` : option)),
+      ),
+      order(
+        options.toSorted((one, other) => ((options.indexOf(one) + right) % 3) - ((options.indexOf(other) + right) % 3)),
+      ),
+      match(options.map((option, place) => [option, options[(place + right) % options.length] ?? ''])),
+    ];
+    fc.assert(
+      fc.property(words, fc.nat(7), fc.nat(7), fc.string(), (drawn, one, other, seed) => {
+        // A plus at the start would say which is right.
+        const options = drawn.map((option) => `x${option}`);
+        const papers = [one, other].map((right) => {
+          return deal({ sources: write(options, right % options.length), seed }).sheet.papers.map(forgetOrder);
+        });
+        expect(papers[1]).toEqual(papers[0]);
+      }),
+      { numRuns: 50 },
+    );
   });
 
   it('cannot tell the right night by its place among its neighbours', () => {

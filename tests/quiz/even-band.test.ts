@@ -76,15 +76,39 @@ describe('drawEvenBand', () => {
     ).toEqual([2, 3, 9, 30]);
   });
 
-  it('draws as many different items as asked for, in the same order from the same seed', () => {
-    const any = fc.array(fc.record({ nights: fc.nat(14), hurdle: fc.boolean() }), { minLength: 1, maxLength: 20 });
+  it('draws of one level where a level has enough, hurdles together if it must, and of several only then', () => {
+    const hardness = (nights: number) => ({ nights, hurdle: nights > 5 });
+    const items: Item[] = [
+      ...[1, 1, 1].map((level): Item => ({ id: level, level: 2, hardness: hardness(1) })),
+      ...[4, 5, 6, 7].map((nights): Item => ({ id: nights, level: 1, hardness: hardness(nights) })),
+    ];
+    for (let seed = 0; seed < 20; seed++) {
+      expect(nightsOf(draw(items, 4, seed))).toEqual([4, 5, 6, 7]);
+      expect(new Set(draw(items, 5, seed).map(({ level }) => level)).size).toBe(2);
+    }
+  });
+
+  const anyItem = fc.record({ level: fc.constantFrom<Level>(1, 2, 3), nights: fc.nat(14), hurdle: fc.boolean() });
+
+  it('draws as many different items as asked for, in the same order from the same seed, as alike as can be', () => {
+    const any = fc.array(anyItem, { minLength: 1, maxLength: 20 });
     fc.assert(
-      fc.property(any, fc.nat(), fc.string(), (hardnesses, wanted, seed) => {
-        const items = hardnesses.map((hardness, id): Item => ({ id, level: 1, hardness }));
+      fc.property(any, fc.nat(), fc.string(), (written, wanted, seed) => {
+        const items = written.map(({ level, ...hardness }, id): Item => ({ id, level, hardness }));
         const count = wanted % (items.length + 1);
         const drawn = draw(items, count, seed);
         expect(new Set(drawn.map(({ id }) => id)).size).toBe(count);
         expect(draw(items, count, seed)).toEqual(drawn);
+        // All that are even with one of them, from its count of nights on: the other way to see what can be had.
+        const couldBeEven = items.some((least) => {
+          const even = items.filter((item) => item.hardness.nights >= least.hardness.nights && isEven([least, item]));
+          return even.length >= count;
+        });
+        if (couldBeEven) expect(isEven(drawn)).toBe(true);
+        const ofLevel = (level: Level) => items.filter((item) => item.level === level);
+        if (([1, 2, 3] as const).some((level) => ofLevel(level).length >= count)) {
+          expect(new Set(drawn.map(({ level }) => level)).size).toBeLessThanOrEqual(1);
+        }
       }),
     );
   });

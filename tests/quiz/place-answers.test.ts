@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { DrawnAnswer, DrawnQuestion } from '../../src/quiz/draw-question.ts';
 import { type Placing, placeAnswers } from '../../src/quiz/place-answers.ts';
+import { countUp, expectUniform } from './expect-uniform.ts';
 import { text } from './quiz-helpers.ts';
 
 function question(answer: DrawnAnswer, working = 'Because.'): DrawnQuestion {
@@ -27,16 +28,6 @@ const match = (items: number) =>
 
 const placeOfRight = (placing: Placing | undefined) => placing?.indexOf(0) ?? -1;
 
-function chiSquare(counts: readonly number[], expected: number): number {
-  return counts.reduce((sum, count) => sum + (count - expected) ** 2 / expected, 0);
-}
-
-/*
- * Upper critical values of the chi-square distribution at 0.001, by degrees of freedom: NIST/SEMATECH e-Handbook of
- * Statistical Methods, section 1.3.6.7.4 (values from memory). Seeds are fixed, so a test fails always or never.
- */
-const CRITICAL = { 3: 16.266, 22: 48.268, 23: 49.728 } as const;
-
 describe('placeAnswers', () => {
   it('balances right places on every paper: counts differ by one at most among questions with as many options', () => {
     const counts = fc.array(fc.integer({ min: 2, max: 6 }), { minLength: 1, maxLength: 14 });
@@ -58,7 +49,7 @@ describe('placeAnswers', () => {
   it('puts right options at each place equally often over 5,000 papers, whichever question it is', () => {
     const drawn = Array.from({ length: 5 }, () => choice(4));
     const counts = drawn.map(() => [0, 0, 0, 0]);
-    let before: readonly Placing[] | undefined;
+    let before: readonly Placing[] = [];
     for (let paper = 0; paper < 5000; paper++) {
       before = placeAnswers(drawn, `term\npaper ${paper}`, before);
       for (const [at, placing] of before.entries()) {
@@ -66,17 +57,16 @@ describe('placeAnswers', () => {
         row[placeOfRight(placing)] = (row[placeOfRight(placing)] ?? 0) + 1;
       }
     }
-    for (const row of counts) expect(chiSquare(row, 1250)).toBeLessThan(CRITICAL[3]);
+    for (const row of counts) expectUniform(row);
   });
 
   it('shuffles several right options evenly: all 24 orders', () => {
     const counts = new Map<string, number>();
     for (let paper = 0; paper < 4800; paper++) {
-      const key = String(placeAnswers([choice(4, 2)], `paper ${paper}`)[0]);
-      counts.set(key, (counts.get(key) ?? 0) + 1);
+      countUp(counts, String(placeAnswers([choice(4, 2)], `paper ${paper}`)[0]));
     }
     expect(counts.size).toBe(24);
-    expect(chiSquare([...counts.values()], 200)).toBeLessThan(CRITICAL[23]);
+    expectUniform(counts.values());
   });
 
   it.each([
@@ -85,25 +75,21 @@ describe('placeAnswers', () => {
   ])('never shows %s solved, and every other arrangement equally often', (_name, make) => {
     const counts = new Map<string, number>();
     for (let paper = 0; paper < 4600; paper++) {
-      const key = String(placeAnswers([make(4)], `paper ${paper}`)[0]);
-      counts.set(key, (counts.get(key) ?? 0) + 1);
+      countUp(counts, String(placeAnswers([make(4)], `paper ${paper}`)[0]));
     }
     expect(counts.has('0,1,2,3')).toBe(false);
     expect(counts.size).toBe(23);
-    expect(chiSquare([...counts.values()], 200)).toBeLessThan(CRITICAL[22]);
+    expectUniform(counts.values());
   });
 
-  it('puts a shared question’s right option elsewhere on the next paper, for most papers', () => {
-    const drawn = [choice(4), choice(4), choice(3)];
-    let before: readonly Placing[] | undefined;
-    let same = 0;
+  it('puts a shared question’s right option elsewhere on the next paper', () => {
+    const drawn = [choice(4), choice(4), choice(3), choice(2)];
+    let before: readonly Placing[] = [];
     for (let paper = 0; paper < 300; paper++) {
       const now = placeAnswers(drawn, `paper ${paper}`, before);
-      same += now.filter((placing, at) => placeOfRight(placing) === placeOfRight(before?.[at])).length;
+      expect(now.filter((placing, at) => placeOfRight(placing) === placeOfRight(before[at]))).toEqual([]);
       before = now;
     }
-    // By chance alone it would be about 250 of the 900.
-    expect(same).toBeLessThan(20);
   });
 
   it('hangs on the key’s own words, so that seed and program do not tell the places', () => {

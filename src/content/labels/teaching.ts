@@ -42,7 +42,7 @@ export const TEACHING_LABELS = {
   'if-no-sound': { english: 'No sound:', about: 'Before what to do then' },
   'if-no-projector': { english: 'No projector:', about: 'Before what to do then' },
   'if-no-copies': { english: 'No copies:', about: 'Before what to do then' },
-  'if-rain': { english: 'Rain or cloud:', about: 'Before what to do then' },
+  'if-rain': { english: 'Bad weather:', about: 'Before what to do then' },
   'do-no-sound': {
     english: 'Clap or tap a steady beat. The numbers on the gesture cards are the counts.',
     about: 'What to do without sound, where a lesson has a run on the beat',

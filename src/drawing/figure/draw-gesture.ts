@@ -1,69 +1,50 @@
 import type { Element } from 'hast';
+import { shareElement } from '../shared-elements.ts';
 import type { Point } from '../smooth-outline.ts';
+import { svgElement } from '../svg-element.ts';
 import { figureBox, type Posture } from './body.ts';
 import type { Standpoint } from './camera.ts';
 import { renderHand, renderHandHalo } from './draw-hand.ts';
+import { type DrawnArm, flipArm } from './flip-arm.ts';
 import { writeJoinedLimb, writeLimb } from './limb.ts';
-import { type Ink, joinStrokes, renderArrow, renderInk, renderOpenShape, renderPaper, widths } from './marks.ts';
+import { type Ink, renderArrow, renderInk, renderOpenShape, renderPaper } from './marks.ts';
 import type { MoveMark } from './move-mark.ts';
-import { writeLines, writePath } from './path.ts';
+import { inGrains, writeLines, writePath } from './path.ts';
 import type { SeenArm, SeenGesture } from './see-gesture.ts';
 import { renderTorso } from './torso.ts';
 
 /** A point in the body towards which an armpit opens: outwards from the middle, and down; in drawing units. */
 const armpit = { out: 18, y: 190 } as const;
 
-/** Gives a gesture from its farthest part to its nearest: body, second pose, arms, signs of the move. */
+const middleX = figureBox.width / 2;
+
+/**
+ * Gives a gesture from its farthest part to its nearest: body, second pose, arms, signs of the move. Each part is drawn
+ * the same wherever it is the same, and marked as shared: a page that shows many figures writes it once.
+ */
 export function renderGesture({ arms, seconds, marks }: SeenGesture, from: Standpoint, posture: Posture): Element[] {
-  const light =
-    seconds.length === 0
-      ? []
-      : [
-          renderInk(
-            'light',
-            joinArms(seconds, (arm) => renderArm(arm, 'light')),
-          ),
-        ];
-  const dark = renderInk(
-    'line',
-    joinArms(arms, (arm) => [...renderHandHalo(arm.hand), ...renderArm(arm, 'line')]),
-  );
-  return [renderTorso(from, posture), ...light, dark, ...(marks.length === 0 ? [] : [renderMarks(marks)])];
-}
-
-/** Arms that lie apart are drawn in the same strokes. */
-function joinArms(arms: readonly SeenArm[], render: (arm: SeenArm) => Element[]): Element[] {
-  const [far, near] = arms;
-  if (far === undefined || near === undefined || !lieApart(far, near)) return arms.flatMap(render);
-  return joinStrokes(render(far), render(near));
-}
-
-/** Tells whether not even their halos meet: one is to the left of the other. */
-function lieApart(one: SeenArm, other: SeenArm): boolean {
-  const [oneLeft, oneRight] = findSpan(one);
-  const [otherLeft, otherRight] = findSpan(other);
-  return oneRight < otherLeft || otherRight < oneLeft;
-}
-
-/** How far an arm, its lines and the halo of its hand reach to the left and right. */
-function findSpan({ upper, fore, hand }: SeenArm): [left: number, right: number] {
-  const span: [number, number] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  const widen = (x: number, reach: number) => {
-    span[0] = Math.min(span[0], x - reach);
-    span[1] = Math.max(span[1], x + reach);
-  };
-  for (const { from, fromRadius } of [upper, fore]) widen(from[0], fromRadius + widths.line);
-  const aroundHand = widths.flat / 2 + widths.handLine + widths.halo;
-  for (const [x] of hand.flat) widen(x, aroundHand);
-  for (const { points } of hand.digits) for (const [x] of points) widen(x, aroundHand);
-  return span;
-}
-
-function renderArm({ upper, fore, hand }: SeenArm, ink: Ink): Element[] {
-  const middleX = figureBox.width / 2;
-  const inside: Point = [middleX + (upper.from[0] < middleX ? -armpit.out : armpit.out), armpit.y];
-  const { outline, patches, patchWidth } = writeJoinedLimb(upper, inside);
   return [
+    renderTorso(from, posture),
+    ...seconds.map((arm) => renderArm(arm, 'light')),
+    ...arms.map((arm) => renderArm(arm, 'line')),
+    ...(marks.length === 0 ? [] : [shareElement(renderMarks(marks))]),
+  ];
+}
+
+const flip = `translate(${inGrains(figureBox.width)})scale(-1 1)`;
+
+/** Arms are drawn at the left of the picture; one at the right is flipped there, so that it is the same as its mate. */
+function renderArm(arm: SeenArm, ink: Ink): Element {
+  const isRight = arm.upper.from[0] > middleX;
+  const drawn = shareElement(renderInk(ink, listStrokes(isRight ? flipArm(arm) : arm, ink)));
+  return isRight ? svgElement('g', { transform: flip }, [drawn]) : drawn;
+}
+
+/** Only an arm in full ink has paper round its hand: a second pose lies behind it. */
+function listStrokes({ upper, fore, hand }: DrawnArm, ink: Ink): Element[] {
+  const { outline, patches, patchWidth } = writeJoinedLimb(upper, [middleX - armpit.out, armpit.y]);
+  return [
+    ...(ink === 'line' ? renderHandHalo(hand) : []),
     renderOpenShape(outline + writeLimb(fore)),
     ...(patches === '' ? [] : [renderPaper(patches, patchWidth)]),
     ...renderHand(hand, ink),

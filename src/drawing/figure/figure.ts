@@ -1,6 +1,5 @@
 import type { Element, ElementContent } from 'hast';
 import type { Gesture } from '../../content/types.ts';
-import { shareElement } from '../shared-elements.ts';
 import { svgElement } from '../svg-element.ts';
 import { figureBox, type Posture } from './body.ts';
 import type { Standpoint } from './camera.ts';
@@ -27,7 +26,7 @@ export interface FigureOptions {
   readonly imageFolder?: string;
 }
 
-/** Parts drawn once for what is seen; they are shared, and must not be changed. */
+/** Parts drawn once for what is seen; they must not be changed. */
 const drawn = new WeakMap<SeenGesture, readonly Element[]>();
 
 /**
@@ -53,7 +52,7 @@ export function renderFigureParts(gesture: Gesture, view: FigureView, options: F
 
 function drawOnce(gesture: Gesture, from: Standpoint, posture: Posture): readonly Element[] {
   const seen = seeGesture(gesture, from, posture);
-  const parts = drawn.get(seen) ?? renderGesture(seen, from, posture).map(shareElement);
+  const parts = drawn.get(seen) ?? renderGesture(seen, from, posture);
   drawn.set(seen, parts);
   return parts;
 }

@@ -76,27 +76,3 @@ export function renderArrow(lines: string, heads: string): Element {
     ...(heads === '' ? [] : [svgElement('path', { d: heads, fill: colours.move, strokeWidth: 1 })]),
   ]);
 }
-
-/**
- * Puts two runs of strokes that lie apart into one, each in its order: where both have a stroke of the same pen, it is
- * written once, with both paths.
- */
-export function joinStrokes(one: readonly Element[], other: readonly Element[]): Element[] {
-  const joined: Element[] = [];
-  let rest = one;
-  for (const stroke of other) {
-    const twinAt = rest.findIndex((candidate) => isSamePen(candidate, stroke));
-    const twin = rest[twinAt];
-    if (twin === undefined) joined.push(stroke);
-    else {
-      const d = `${twin.properties['d']}${stroke.properties['d']}`;
-      joined.push(...rest.slice(0, twinAt), { ...twin, properties: { ...twin.properties, d } });
-      rest = rest.slice(twinAt + 1);
-    }
-  }
-  return [...joined, ...rest];
-}
-
-function isSamePen({ properties: one }: Element, { properties: other }: Element): boolean {
-  return ['strokeWidth', 'stroke', 'fill', 'strokeLinecap'].every((name) => one[name] === other[name]);
-}

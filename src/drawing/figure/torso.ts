@@ -1,4 +1,5 @@
 import type { Element } from 'hast';
+import { shareElement } from '../shared-elements.ts';
 import type { Point } from '../smooth-outline.ts';
 import { body, figureBox, type Posture, table } from './body.ts';
 import type { Standpoint } from './camera.ts';
@@ -126,11 +127,21 @@ function writeTable(): string {
 
 /**
  * Gives body and head: open below, or behind a table. From the front a face in four strokes tells that the leader looks
- * at the class; from behind there is none, and the lines are light, for the body is looked through at the hands.
+ * at the class; from behind there is none, and the lines are light, for the body is looked through at the hands. The
+ * same element each time, which is shared and must not be changed.
  */
 export function renderTorso(from: Standpoint, posture: Posture): Element {
+  return torsos[from][posture];
+}
+
+const torsos: Readonly<Record<Standpoint, Readonly<Record<Posture, Element>>>> = {
+  front: { standing: drawTorso('front', 'standing'), seated: drawTorso('front', 'seated') },
+  behind: { standing: drawTorso('behind', 'standing'), seated: drawTorso('behind', 'seated') },
+};
+
+function drawTorso(from: Standpoint, posture: Posture): Element {
   const shapes = [renderOpenShape(bodyPath[posture]), renderShape(headPath)];
   if (posture === 'seated') shapes.push(renderShape(tablePath));
-  if (from === 'behind') return renderInk('light', shapes);
-  return renderInk('line', [...shapes, renderLine(eyes, widths.eye), renderLine(mouth, widths.face)]);
+  if (from === 'behind') return shareElement(renderInk('light', shapes));
+  return shareElement(renderInk('line', [...shapes, renderLine(eyes, widths.eye), renderLine(mouth, widths.face)]));
 }

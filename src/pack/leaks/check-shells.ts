@@ -1,6 +1,8 @@
 import type { ElementContent } from 'hast';
+import { PART_ID } from '../../lesson/take-out-parts.ts';
 import type { LetteredContent } from '../../quiz/model.ts';
 import type { MarkupElement } from './read-markup.ts';
+import { findUsedPart } from './stored-parts.ts';
 
 /** An attribute or a tag that stands at some items of a question and not at the others. */
 export interface OddShell {
@@ -48,15 +50,24 @@ export function findOddShell(
   return part && { letter: lettered[place]?.letter ?? '', found: part.shown, at: part.at };
 }
 
-/** Tags and attributes of an element and of those in it. Attributes of pure drawing are not read. */
+/**
+ * Tags and attributes of an element and of those in it. Attributes of pure drawing are not read, and a drawn part that
+ * the page writes once is read where it is used.
+ */
 function listParts(elements: readonly MarkupElement[], item: number): ShellPart[] {
   const parts: ShellPart[] = [];
   for (let index = item; index < elements.length; index += 1) {
     const element = elements[index];
     if (element === undefined || (index > item && element.parent < item)) break;
     const { tag, at } = element;
+    const used = findUsedPart(elements, element);
+    if (used !== undefined) {
+      parts.push(...listParts(elements, used).map((part) => ({ ...part, at })));
+      continue;
+    }
     parts.push({ key: tag.name, shown: `<${tag.name}>`, at, isNaming: false });
     for (const { name, value, offset } of tag.attributes) {
+      if (name === 'id' && PART_ID.test(value)) continue;
       // An address of another file or of the web is content.
       const isNaming = NAMING.test(name) && (!name.endsWith('href') || value.startsWith('#'));
       parts.push({ key: keyOf(name, value), shown: `${name}="${value}"`, at: at + offset, isNaming });

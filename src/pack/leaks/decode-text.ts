@@ -36,28 +36,29 @@ const UNSEEN_NAMES: ReadonlySet<string> = new Set([
 
 /** `eacute`, `Amacr`, `ccedil`: a letter and its mark, which the search overlooks anyway. */
 const MARKED_LETTER =
-  /^([A-Za-z])(?:acute|grave|circ|uml|tilde|ring|cedil|macr|caron|breve|ogon|dot|dblac|slash|strok|midot)$/;
+  /^([A-Za-z])(?:acute|grave|circ|uml|tilde|ring|cedil|macr|caron|breve|ogon|dot|dblac|slash|strok|midot)/;
 
 /**
  * Resolves the character references of HTML: numbers, the names of Latin letters and of the characters that split
- * words. Any other name, which is a sign, becomes a space.
+ * words. Any other name that ends in a semicolon is that of a sign, and becomes a space.
  */
 export function decodeReferences(text: string): string {
   if (!text.includes('&')) return text;
   return text.replace(
     /&(?:#[xX]([0-9a-fA-F]{1,6})|#(\d{1,7})|([A-Za-z][A-Za-z0-9]*));?/g,
-    (_all, hex: string | undefined, decimal: string | undefined, name: string | undefined) => {
+    (all: string, hex: string | undefined, decimal: string | undefined, name: string | undefined) => {
       if (hex !== undefined) return readCodePoint(Number.parseInt(hex, 16));
       if (decimal !== undefined) return readCodePoint(Number.parseInt(decimal, 10));
-      return readName(name ?? '');
+      return readName(name ?? '') ?? (all.endsWith(';') ? ' ' : all);
     },
   );
 }
 
-function readName(name: string): string {
-  if (Object.hasOwn(NAMED, name)) return NAMED[name] ?? '';
+function readName(name: string): string | undefined {
+  if (Object.hasOwn(NAMED, name)) return NAMED[name];
   if (UNSEEN_NAMES.has(name)) return '';
-  return MARKED_LETTER.exec(name)?.[1] ?? ' ';
+  // Old names count without their semicolon too: letters that follow then are text.
+  return MARKED_LETTER.test(name) ? name.replace(MARKED_LETTER, '$1') : undefined;
 }
 
 function readCodePoint(code: number): string {

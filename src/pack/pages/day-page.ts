@@ -31,7 +31,7 @@ export function renderDayPage(context: PageContext, placed: PlacedLesson): Root 
   const body = linkNames(lesson.body, book, met);
   return renderPageShell(
     {
-      language: labels.language,
+      labels,
       title: `${lesson.head.title}: ${day}`,
       kind: 'day-page',
       styles: pageStyles.lesson,
@@ -87,7 +87,6 @@ function renderOverview(context: PageContext, placed: PlacedLesson): Element {
       ...(lesson.steps.length === 0
         ? []
         : [renderPart('steps', labels.text('steps'), [renderStepTimes(lesson.steps, labels, '')])]),
-      renderHelp(context, placed),
     ]),
     h('div', { className: ['overview-column'] }, [
       ...renderWords(context, 'bring', lesson.head.materials),
@@ -96,6 +95,7 @@ function renderOverview(context: PageContext, placed: PlacedLesson): Element {
         : [renderPart('sheets', labels.text('to-print'), [renderSheetLinks(paths.page, sheets)])]),
       ...renderKeyLink(context, placed),
     ]),
+    renderHelp(context, placed),
     ...renderWords(context, 'intentions', lesson.head.intentions),
     ...renderWords(context, 'success', lesson.head.success),
   ]);

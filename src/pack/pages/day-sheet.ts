@@ -19,13 +19,20 @@ import { listSheets } from './sheet-links.ts';
 import { renderStepTimes } from './step-times.ts';
 import { tagAuthors } from './tag-authors.ts';
 
+/** What a day's sheet says of its week. */
+export interface WeekFrame {
+  readonly days: readonly PlacedLesson[][];
+  /** For which dates the pack was made, in words. */
+  readonly madeFor: string;
+}
+
 /**
  * One day of the start page: the night and what to say of it, and for each lesson what to do, in order, and all it needs.
  * Prints on a sheet of its own, with the other days of the week in a line.
  */
 export function renderDaySheet(
   context: PageContext,
-  days: readonly PlacedLesson[][],
+  { days, madeFor }: WeekFrame,
   day: readonly PlacedLesson[],
 ): Element {
   const first = day[0];
@@ -37,7 +44,7 @@ export function renderDaySheet(
   const card = computeNightCard(week.almanac, week.calendar, tonight.date, classBegins);
   const weekday = labels.weekday(head.day);
   return h('section', { className: ['day-sheet'], id: head.day, ariaLabelledBy: `${head.day}-title` }, [
-    h('p', { className: ['sheet-line', 'print-only'] }, joinWithDots([plan.title, school.name, plan.for])),
+    h('p', { className: ['sheet-line', 'print-only'] }, joinWithDots([plan.title, school.name, plan.for, madeFor])),
     h('h2', { id: `${head.day}-title` }, [
       h('span', { className: ['today-flag'], hidden: true }, `${labels.text('today')}: `),
       h('time', { dateTime: tonight.date }, renderDate(labels.date(tonight.date, 'day'), weekday)),
@@ -174,8 +181,11 @@ function renderWeekLine(
   const items = days.flatMap((day) => {
     const tonight = day[0]?.lesson.tonight;
     if (tonight === undefined) return [];
-    const words = [week.labels.date(tonight.date, 'short'), ' ', renderName(tonight.night.name, view.namesLanguage)];
-    return [h('li', day === own ? [h('strong', words)] : words)];
+    const words = [
+      h('span', week.labels.date(tonight.date, 'short')),
+      renderName(tonight.night.name, view.namesLanguage),
+    ];
+    return [h('li', day === own ? { className: ['is-this'] } : {}, words)];
   });
   return h('ol', { className: ['week-line', 'print-only', 'plain-list'] }, items);
 }

@@ -24,7 +24,7 @@ export function renderGesturesPage(context: PageContext): Root {
   const hasGestures = nights.some(({ figures }) => figures.length > 0);
   return renderPageShell(
     {
-      language: labels.language,
+      labels,
       title: `${title}: ${plan.title}`,
       kind: 'gestures-page',
       styles: pageStyles.gestures,

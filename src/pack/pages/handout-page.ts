@@ -20,7 +20,7 @@ export function renderHandoutPage(handout: Handout, frame: LearnerFrame): Root {
         renderWriteLine(labels.text('date-line')),
       ]),
       h('h1', handout.title),
-      h('div', { className: ['handout-body'], ...tagAuthors(frame.language, frame.authorsLanguage) }, handout.body),
+      h('div', { className: ['handout-body'], ...tagAuthors(frame.labels.language, frame.authorsLanguage) }, handout.body),
       ...renderPlayerParts(handout, labels),
     ],
   });

@@ -68,10 +68,12 @@ function renderOrder({ items }: ExpectedOf<'order'>, labels: Labels): Element {
   ]);
 }
 
+/** The letter for each number. Pictures are small, so that several pairs stand in a row. */
 function renderPairs({ pairs }: ExpectedOf<'match'>): Element {
+  const hasPictures = pairs.some(({ left, right }) => holdsPicture([...left, ...right.content]));
   return h(
     'ol',
-    { className: ['key-pairs', 'plain-list'] },
+    { className: ['key-pairs', 'plain-list', ...(hasPictures ? ['pictures'] : [])] },
     pairs.map(({ left, right }, index) =>
       h('li', [
         h('strong', [`${index + 1} `, h('span', { className: ['key-letter'] }, right.letter)]),

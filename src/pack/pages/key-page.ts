@@ -23,7 +23,7 @@ export function renderKeyPage(context: PageContext): Root {
     );
   return renderPageShell(
     {
-      language: labels.language,
+      labels,
       title: `${labels.text('answer-key')}: ${plan.title}`,
       kind: 'key-page',
       styles: pageStyles.key,

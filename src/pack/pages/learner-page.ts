@@ -7,8 +7,6 @@ import { type Digest, type PageParts, renderPageShell } from '../page-shell.ts';
 /** What a learners' page may know of the pack: nothing that could hold an answer. */
 export interface LearnerFrame {
   readonly labels: Labels;
-  /** BCP 47 tag of the pack's fixed words. */
-  readonly language: string;
   /** BCP 47 tag of what the author wrote: another one where there are no labels for the school's language. */
   readonly authorsLanguage: string;
   readonly schoolName: string;
@@ -28,7 +26,7 @@ export function renderLearnerPage(
   return renderPageShell(
     {
       ...page,
-      language: frame.language,
+      labels,
       title: `${page.title}: ${labels.date(frame.date, 'day')}`,
       skipLabel: labels.text('skip-link'),
       header: [

@@ -19,7 +19,6 @@ export interface LearnersDay {
 /** What the list is made from. */
 export interface LearnersList {
   readonly labels: Labels;
-  readonly language: string;
   readonly schoolName: string;
   /** Path of the list itself. */
   readonly path: string;
@@ -34,7 +33,7 @@ export function renderLearnersPage(list: LearnersList): Root {
   const days = mergeDays(list.days);
   return renderPageShell(
     {
-      language: list.language,
+      labels,
       title: labels.text('for-learners'),
       kind: 'learners-page',
       styles: pageStyles.learners,

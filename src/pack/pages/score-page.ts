@@ -20,7 +20,7 @@ export function renderScorePage(context: PageContext): Root {
   const months = listScoreMonths(week);
   return renderPageShell(
     {
-      language: labels.language,
+      labels,
       title: `${labels.text('month-for-wall')}: ${plan.title}`,
       kind: 'score-page',
       styles: pageStyles.score,

@@ -24,14 +24,14 @@ export function renderStartPage(context: PageContext): Root {
   const madeFor = describeDates(context, days);
   return renderPageShell(
     {
-      language: labels.language,
+      labels,
       title: `${labels.text('start-here')}: ${plan.title}`,
       kind: 'start-page',
       styles: pageStyles.start,
       script: markToday,
       data: describeLearningResource(context),
       skipLabel: labels.text('skip-link'),
-      runningLine: [plan.title, school.name, plan.for, madeFor].filter((part) => part !== '').join(' · '),
+      runningLine: plan.title,
       header: [
         renderPackNav(context, paths.start),
         h('div', { className: ['week-head'] }, [
@@ -44,7 +44,7 @@ export function renderStartPage(context: PageContext): Root {
         ...renderTodayNotice(context, days),
         renderWeekStrip(context, days),
         ...renderEclipseSection('week', listWeekEclipses(week.almanac.place, plan.begins), week),
-        ...days.map((day) => renderDaySheet(context, days, day)),
+        ...days.map((day) => renderDaySheet(context, { days, madeFor }, day)),
         ...renderWeek(context, days),
         ...renderWeekNotes(context),
         renderCalendarLink(context),

@@ -49,7 +49,7 @@ function listSpells(context: PageContext, days: readonly PlacedLesson[][]): Spel
     if (following === undefined) return [today, { from: after, words: [text(labels.text('pack-is-late'))] }];
     return following.lesson.tonight.date === after
       ? [today]
-      : [today, { from: after, words: sayGap(context, following) }];
+      : [today, { from: after, words: [h('span', sayGap(context, following))] }];
   });
   return leads.length === 0 ? [] : [{ from: EVER, words: [text(labels.text('pack-is-early'))] }, ...spells];
 }
@@ -57,11 +57,12 @@ function listSpells(context: PageContext, days: readonly PlacedLesson[][]): Spel
 function sayToday({ week, view }: PageContext, { lesson, paths }: PlacedLesson): ElementContent[] {
   const { labels } = week;
   const { date, night } = lesson.tonight;
+  const words = fillLabel(labels, 'today-night', {
+    date: [h('strong', labels.date(date, 'day'))],
+    night: [h('strong', [renderName(night.name, view.namesLanguage)])],
+  });
   return [
-    ...fillLabel(labels, 'today-night', {
-      date: [h('strong', labels.date(date, 'day'))],
-      night: [h('strong', [renderName(night.name, view.namesLanguage)])],
-    }),
+    h('span', words),
     text(' '),
     h('span', { className: ['today-ways'] }, [
       h('a', { href: `#${lesson.head.day}` }, labels.text('go-to-today')),

@@ -224,7 +224,7 @@ describe('spoken names and pictures', () => {
     expect(stringifyHast(renderRun(run, viewOf([run.timeline]), 'teacher') as Element[])).not.toContain('matrix');
     const drawn = { ...ORDER, view: 'mirror' as const, groups: changeGesture('other') };
     expect(render(drawn)).toContain('<use href="#figure-1-facing" transform="matrix(-1 0 0 1 ');
-    expect(render({ ...drawn, view: 'own' })).toContain('<use href="#figure-1-own"></use>');
+    expect(render({ ...drawn, view: 'own' })).toContain('<use href="#figure-1-own"/>');
   });
 
   it('stand once on a page, a mirrored drawing with the one it mirrors', () => {

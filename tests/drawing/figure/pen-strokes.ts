@@ -33,7 +33,7 @@ const readElement = (element: Element, outer: Pen): PenStroke[] => {
     ...(stroke === undefined ? {} : { stroke: String(stroke) }),
     ...(fill === undefined ? {} : { fill: String(fill) }),
     ...(strokeWidth === undefined ? {} : { width: Number(strokeWidth) }),
-    ...(transform === undefined ? {} : readTransform(String(transform))),
+    ...(transform === undefined ? {} : placeWithin(outer, readTransform(String(transform)))),
   };
   if (element.tagName !== 'path') return listPenStrokes(element.children, pen);
   const place = ([x, y]: Point): Point => [pen.shift + pen.flip * pen.scale * x, pen.scale * y];
@@ -46,6 +46,13 @@ const readElement = (element: Element, outer: Pen): PenStroke[] => {
     },
   ];
 };
+
+/** A transform within another: what is in it is flipped, scaled and shifted by both. */
+const placeWithin = (outer: Pen, { scale, shift, flip }: Pick<Pen, 'scale' | 'shift' | 'flip'>) => ({
+  scale: outer.scale * scale,
+  shift: outer.shift + outer.flip * outer.scale * shift,
+  flip: outer.flip === flip ? (1 as const) : (-1 as const),
+});
 
 const readTransform = (transform: string): Pick<Pen, 'scale' | 'shift' | 'flip'> => {
   const [, shift, minus, scale] = /^(?:translate\((\d+)\))?scale\((-?)([\d.]+)(?: \3)?\)$/.exec(transform) ?? [];

@@ -29,7 +29,7 @@ const FORMS: readonly { form: string; space: AnswerSpace; from: number; upTo: nu
   {
     form: 'pairs',
     space: { kind: 'match', headings: undefined, left: [1, 2, 3, 4].map(() => text('x')), right: lettered('short') },
-    from: 5,
+    from: 4,
     upTo: 6,
   },
   {
