@@ -19,6 +19,7 @@ const OPTIONS = {
   json: { type: 'boolean' },
   quiet: { type: 'boolean' },
   replace: { type: 'boolean' },
+  pdf: { type: 'boolean' },
   qti: { type: 'boolean' },
   help: { type: 'boolean', short: 'h' },
 } as const;

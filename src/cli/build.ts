@@ -17,6 +17,7 @@ import {
   openSetting,
   refuseSameNames,
 } from './open-weeks.ts';
+import type { PlacedPack, PrintResult } from './print-week.ts';
 import { readPictures } from './read-pictures.ts';
 import { type CheckedWeek, resolveWeeks } from './resolve-weeks.ts';
 import { tellDiagnostics } from './tell-diagnostics.ts';
@@ -24,7 +25,7 @@ import type { Terminal } from './terminal.ts';
 import { UsageError } from './usage-error.ts';
 
 /** What one week came to; the row that `--json` prints. */
-interface BuildResult {
+interface BuildResult extends Partial<PrintResult> {
   readonly week: string;
   readonly status: 'built' | 'failed';
   /** The page to open first. */
@@ -47,22 +48,27 @@ export async function build(given: Arguments, terminal: Terminal): Promise<numbe
   const setting = openSetting(given);
   // Its tables take longer to set up than a page to write, so only those wait for them who want archives.
   const zip = options.qti === true ? (await import('../node/zip.ts')).zip : undefined;
+  const outFolder = options.out ?? OUTPUT_FOLDER;
+  // Read only by those who want PDFs, as the above.
+  const print = options.pdf === true ? (await import('./print-week.ts')).createWeekPrinter(outFolder) : undefined;
   const fonts = createFontCutter();
-  clearUnfinished(options.out ?? OUTPUT_FOLDER, Date.now());
+  clearUnfinished(outFolder, Date.now());
   const results: BuildResult[] = [];
   let done = 0;
   for (const checked of resolveWeeks(folders, setting)) {
-    const result = await buildOne(checked, given, { fonts, zip });
+    const { pack, result: built } = await buildOne(checked, given, { fonts, zip });
     done += 1;
-    tellDiagnostics(result.diagnostics, terminal);
-    if (options.json !== true && options.quiet !== true) {
-      tellResult(result, folders.length > 1 ? `[${done} of ${folders.length}] ` : '', terminal);
-    }
+    tellDiagnostics(built.diagnostics, terminal);
+    const isTold = options.json !== true && options.quiet !== true;
+    if (isTold) tellResult(built, folders.length > 1 ? `[${done} of ${folders.length}] ` : '', terminal);
+    const printed = pack === undefined ? undefined : await print?.(pack);
+    if (printed !== undefined) tellPrinted(built.week, printed, isTold, terminal);
+    const result = { ...built, ...printed };
     // Findings of a thousand weeks need not stay in memory where nobody asks for them again.
     results.push(options.json === true ? result : { ...result, diagnostics: [] });
   }
   if (options.json === true) terminal.print(JSON.stringify(results, null, 2));
-  return results.every(({ status }) => status === 'built') ? 0 : 1;
+  return results.every(({ status, pdfFault }) => status === 'built' && pdfFault === undefined) ? 0 : 1;
 }
 
 /** What packs are made with, beside what the core has. */
@@ -71,24 +77,34 @@ interface Tools {
   readonly zip: Zip | undefined;
 }
 
+interface BuiltWeek {
+  readonly result: BuildResult;
+  /** Absent where none was made. */
+  readonly pack?: PlacedPack;
+}
+
 async function buildOne(
   { read, week, diagnostics }: CheckedWeek,
   { options }: Arguments,
   { fonts, zip }: Tools,
-): Promise<BuildResult> {
+): Promise<BuiltWeek> {
   const name = showPath(read.folder);
-  if (week === undefined) return { week: name, status: 'failed', diagnostics };
+  if (week === undefined) return { result: { week: name, status: 'failed', diagnostics } };
   const files = planFiles(week, readPictures(read.folder, week.lessons), sha256, zip);
   const found = [...diagnostics, ...findPlannedLeaks(week, read, files)];
-  if (found.some(({ severity }) => severity === 'error')) return { week: name, status: 'failed', diagnostics: found };
+  if (found.some(({ severity }) => severity === 'error')) {
+    return { result: { week: name, status: 'failed', diagnostics: found } };
+  }
   const plan = planPack(week, [...files, ...(await planFonts(files, fonts))], sha256);
-  try {
-    const folder = writePack(plan, options.out ?? OUTPUT_FOLDER, {
+  const put = (whole: PackPlan) =>
+    writePack(whole, options.out ?? OUTPUT_FOLDER, {
       replace: options.replace === true,
       sources: [read.folder, options.content ?? CONTENT_FOLDER],
     });
+  try {
+    const folder = put(plan);
     const archives = zip === undefined ? {} : { qti: listQtiArchives(plan, folder) };
-    return { ...describeBuilt(read.folder, folder, plan, found), ...archives };
+    return { result: { ...describeBuilt(read.folder, folder, plan, found), ...archives }, pack: { week, plan, put } };
   } catch (error) {
     if (!(error instanceof ForeignFilesError)) throw error;
     const refused = {
@@ -97,7 +113,7 @@ async function buildOne(
       place: { file: read.week.path, line: 1, column: 1 },
       message: error.message,
     } as const;
-    return { week: name, status: 'failed', diagnostics: [...found, refused] };
+    return { result: { week: name, status: 'failed', diagnostics: [...found, refused] } };
   }
 }
 
@@ -132,4 +148,10 @@ function tellResult({ week, open, files, qti, diagnostics }: BuildResult, progre
   if (qti === undefined) return;
   const archives = qti.length === 0 ? 'none, for this week has no quiz' : qti.join(', ');
   terminal.print(`For an assessment tool, with the answers: ${archives}`);
+}
+
+/** @param isWanted Whether what went well is told too. */
+function tellPrinted(week: string, { pdf, pdfFault }: PrintResult, isWanted: boolean, terminal: Terminal): void {
+  if (pdfFault !== undefined) terminal.tell(`${week}: built without PDFs: ${pdfFault}`);
+  else if (isWanted) terminal.print(`To print: ${pdf.join(', ')}`);
 }

@@ -23,11 +23,18 @@ Exit status: 0 done, 1 something in the content is wrong and is listed,
   lessontide build round-moon
   lessontide build round-moon vers-la-nuit-noire
   lessontide build lessons/round-moon --out ../for-the-office
+  lessontide build round-moon --pdf
   lessontide build round-moon --qti
 
 The pack is a folder of pages that open with a double click. It is written whole
 or not at all: after a mistake, the last good pack is still there. A pack that
 somebody has changed by hand is not overwritten without --replace.
+
+With --pdf the pack also has PDFs to print: pdf/ holds one for the teacher, with
+the answers, and one for the wall (A3); learners/pdf/ holds a paper for each group,
+and the handouts. It takes Chromium, Chrome or Edge on this computer, found in the
+usual places or named by the environment variable CHROMIUM_PATH. Where there is
+none, the pack is built without PDFs, and the exit status is 1.
 
 With --qti the teacher's part has a folder qti/ with an archive for each quiz,
 which the school's assessment tool can take in (QTI 3.0): a test for each group.
@@ -37,6 +44,7 @@ Learners must not have these archives: the right answers are in them.
   --out DIR       where packs go (output)
   --school ID     another school than week.yaml names
   --calendar ID   another calendar than the school's file names
+  --pdf           add PDFs for the teacher, for learners and for the wall
   --qti           add each quiz, with its answers, for an assessment tool
   --replace       overwrite a pack that was changed by hand, and nothing else
   --json          print what was made as JSON

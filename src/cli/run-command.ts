@@ -20,7 +20,10 @@ interface Command {
 }
 
 const COMMANDS = {
-  build: { run: build, options: ['content', 'out', 'school', 'calendar', 'qti', 'replace', 'json', 'quiet', 'help'] },
+  build: {
+    run: build,
+    options: ['content', 'out', 'school', 'calendar', 'pdf', 'qti', 'replace', 'json', 'quiet', 'help'],
+  },
   check: { run: check, options: ['content', 'out', 'school', 'calendar', 'json', 'quiet', 'help'] },
   nights: {
     run: nights,

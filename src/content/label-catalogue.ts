@@ -3,6 +3,7 @@ import { MARKING_LABELS } from './labels/marking.ts';
 import { NIGHT_QUESTION_LABELS } from './labels/night-questions.ts';
 import { OUTSIDE_LABELS } from './labels/outside.ts';
 import { PAPER_LABELS } from './labels/papers.ts';
+import { PDF_LABELS } from './labels/pdf.ts';
 import { QTI_LABELS } from './labels/qti.ts';
 import { SKY_QUESTION_LABELS } from './labels/sky-questions.ts';
 import { TEACHING_LABELS } from './labels/teaching.ts';
@@ -337,6 +338,7 @@ export const LABELS = {
   ...NIGHT_QUESTION_LABELS,
   ...SKY_QUESTION_LABELS,
   ...PAPER_LABELS,
+  ...PDF_LABELS,
   ...MARKING_LABELS,
   ...QTI_LABELS,
   ...OUTSIDE_LABELS,

@@ -26,12 +26,12 @@ export function markLeavingLink(link: Element, labels: Labels): Element {
     properties: { ...link.properties, className: showsAddress ? ['leaves', 'shows-address'] : ['leaves'] },
     children: [
       ...link.children,
-      { type: 'text', value: ' ' },
       {
         type: 'element',
         tagName: 'span',
         properties: { className: [LEAVING_WORDS_CLASS], lang: labels.language },
-        children: [{ type: 'text', value: words }],
+        // With its space, so that on paper none is left where the words are not shown.
+        children: [{ type: 'text', value: ` ${words}` }],
       },
     ],
   };

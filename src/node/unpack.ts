@@ -1,4 +1,4 @@
-import type { Unpack } from '../pack/leaks/file-parts.ts';
+import type { Unpack } from '../pack/leaks/file-part.ts';
 
 /** More text than anybody packs into a picture. */
 const MOST_BYTES = 16_000_000;

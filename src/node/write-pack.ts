@@ -30,7 +30,8 @@ export interface WriteOptions {
   readonly sources: readonly string[];
 }
 
-const WORK_PREFIX = '.unfinished-';
+/** Beginning of the names of folders in which something is in work. */
+export const WORK_PREFIX = '.unfinished-';
 
 /**
  * Writes a pack to `<outFolder>/<plan.id>`: first whole beside it, then put in its place by renaming, so that a build
@@ -101,10 +102,11 @@ export function clearUnfinished(outFolder: string, nowMs: number): void {
   }
 }
 
-function writeFiles(plan: PackPlan, folder: string): void {
-  const folders = new Set(plan.files.map(({ path }) => dirname(join(folder, path))));
+/** Writes files into a folder, which need not be there yet. */
+export function writeFiles({ files }: Pick<PackPlan, 'files'>, folder: string): void {
+  const folders = new Set(files.map(({ path }) => dirname(join(folder, path))));
   for (const each of folders) mkdirSync(each, { recursive: true });
-  for (const { path, content } of plan.files) writeFileSync(join(folder, path), content);
+  for (const { path, content } of files) writeFileSync(join(folder, path), content);
 }
 
 /** What operating systems leave in a folder that somebody has looked at. */

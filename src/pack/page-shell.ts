@@ -1,6 +1,7 @@
 import type { ElementContent, Properties, Root } from 'hast';
 import { h } from 'hastscript';
 import type { Labels } from '../content/labels.ts';
+import type { TextDirection } from '../content/text-direction.ts';
 import { partStore } from '../drawing/shared-elements.ts';
 import { listFontFiles, renderFontFaces } from './fonts/font-faces.ts';
 
@@ -39,7 +40,10 @@ export interface PageParts {
 export function renderPageShell(page: PageParts, digest: Digest): Root {
   const content = [...page.header, ...page.main, ...page.footer];
   const fonts = renderFontFaces(listFontFiles(content, page.skipLabel + (page.runningLine ?? '')));
-  const styles = fonts + page.styles + (page.runningLine === undefined ? '' : renderRunningLine(page.runningLine));
+  const styles =
+    fonts +
+    page.styles +
+    (page.runningLine === undefined ? '' : renderRunningLine(page.runningLine, page.labels.direction));
   const script = page.script === undefined ? [] : [h('script', page.script)];
   return h(null, [
     { type: 'doctype' },
@@ -84,9 +88,10 @@ function renderPolicy({ script, playsSound }: PageParts, styles: string, digest:
 }
 
 /** Margin boxes with the page's running line and the sheet's number. */
-function renderRunningLine(text: string): string {
+function renderRunningLine(text: string, direction: TextDirection): string {
+  const [start, end] = direction === 'rtl' ? ['right', 'left'] : ['left', 'right'];
   const box = 'font: 9pt/1.2 var(--font, sans-serif); color: #333;';
-  return `@page { @bottom-left { content: ${quoteCss(text)}; ${box} } @bottom-right { content: counter(page) " / " counter(pages); ${box} } }\n`;
+  return `@page { @bottom-${start} { content: ${quoteCss(text)}; ${box} } @bottom-${end} { content: counter(page) " / " counter(pages); ${box} } }\n`;
 }
 
 /** A text as a CSS string; all that could end the string, or the style element, is written as an escape. */

@@ -9,10 +9,12 @@ import { renderGesturesPage } from './pages/gestures-page.ts';
 import { renderHandoutPage } from './pages/handout-page.ts';
 import { renderKeyPage } from './pages/key-page.ts';
 import { renderLearnersPage } from './pages/learners-page.ts';
+import { createNameBook } from './pages/name-book.ts';
 import { countQuizzesBefore, createPageContext, listPlacedLessons, type PlacedLesson } from './pages/page-context.ts';
 import { renderPaperPage } from './pages/paper-page.ts';
 import { renderScorePage } from './pages/score-page.ts';
 import { renderStartPage } from './pages/start-page.ts';
+import { writeHandout } from './pages/write-handout.ts';
 import { findTitle, tellTitlesApart } from './tell-titles-apart.ts';
 
 /** All pages of a week's pack as HTML text, in the order in which a reader meets them. */
@@ -59,6 +61,7 @@ function planSheets(
   digest: Digest,
 ): PackFile[] {
   const { labels, school } = week;
+  const book = createNameBook(week);
   const frame = {
     labels,
     authorsLanguage: school.language,
@@ -71,7 +74,7 @@ function planSheets(
       planPage(requirePath(paths, 'papers', index), renderPaperPage(quiz.papers, quizzesBefore + index + 1, frame)),
     ),
     ...lesson.handouts.map((handout, index) =>
-      planPage(requirePath(paths, 'handouts', index), renderHandoutPage(handout, frame)),
+      planPage(requirePath(paths, 'handouts', index), renderHandoutPage(writeHandout(week, handout, book), frame)),
     ),
   ];
 }

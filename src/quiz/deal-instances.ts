@@ -118,7 +118,9 @@ function reportUneven(
   const groups = hand.length;
   const different = new Set(hand.map(({ asks }) => asks)).size;
   const levels = [...new Set(hand.map(({ level }) => level))].sort();
-  if (different < groups) reportTooFew(source, { available: different, groups }, facts, report);
-  else if (levels.length > 1)
+  if (different < groups) {
+    reportTooFew(source, { available: different, groups }, facts, report);
+  } else if (levels.length > 1) {
     reportMixed(source, levels, { available: countLargestLevel(pool), groups }, facts, report);
+  }
 }

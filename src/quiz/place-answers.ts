@@ -14,7 +14,7 @@ export type Placing = readonly number[];
  * stand at each place about equally often: the counts differ by one at most. What is to be put in order or matched is
  * never shown solved. Apart from that every order is equally likely.
  *
- * The order hangs on the seed and on all that the key of the paper says, workings and reasons among it. So whoever has
+ * The order hangs on the seed and on all that the key says and the paper does not, workings and reasons among it. So whoever has
  * the seed and the program, but not the key, cannot work the places out; at most they can see whether a whole key that
  * they guessed, word for word, is the right one.
  * @param before Placings of the paper before, empty where it asks something else: where both ask the same, the right
@@ -40,19 +40,15 @@ function findRightPlace(placing: Placing): number | undefined {
   return placing.length > 0 ? placing.indexOf(0) : undefined;
 }
 
-/** All that the key says of a question, for the seed; a list, so that words cannot run into each other. */
-function tellKey({ prompt, working, hint, answer }: DrawnQuestion): string {
-  return JSON.stringify([readText(prompt), readText(working), hint, listAnswerTexts(answer)]);
+/** What the key says of a question and the paper does not, for the seed; a list, so that words cannot run into each other. */
+function tellKey({ working, hint, answer }: DrawnQuestion): string {
+  return JSON.stringify([readText(working), hint, listAnswerTexts(answer)]);
 }
 
 function listAnswerTexts(answer: DrawnAnswer): (string | string[])[] {
   switch (answer.kind) {
     case 'options':
-      // Sorted: the order in which the options were written is no secret of the key.
-      return [
-        answer.right.map(readText).sort(),
-        answer.wrong.map(({ content, means }) => JSON.stringify([readText(content), readText(means)])).sort(),
-      ];
+      return [answer.right.map(readText), answer.wrong.map(({ means }) => readText(means))];
     case 'line':
       return [answer.accepted.map(readText), answer.slips.map(({ means }) => readText(means))];
     case 'order':

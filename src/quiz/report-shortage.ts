@@ -3,6 +3,7 @@ import { addDays, clampDate } from '../content/civil-date.ts';
 import type { Report } from '../content/diagnostic.ts';
 import { listAskable } from './list-askable.ts';
 import type { ComputedSource, QuizFacts } from './model.ts';
+import { listKnownNights } from './questions/neighbours.ts';
 import type { Level } from './questions/question-instance.ts';
 
 /** The dates a question asks about, for a message. */
@@ -78,7 +79,7 @@ const DAYS_TO_LOOK = 92;
 function adviseForNight(night: number, source: ComputedSource, { almanac, today, ...facts }: QuizFacts): string {
   const { from, to } = source.within ?? facts;
   const find = (first: CivilDate, last: CivilDate) =>
-    Array.from(almanac.nights(first, last)).find((record) => record.night.number === night)?.date;
+    listKnownNights(almanac, first, last).find((record) => record.night.number === night)?.date;
   if (find(from, to) !== undefined) {
     return 'this `ask` cannot be answered for that night on these dates, so give another night or leave `night` out';
   }

@@ -36,8 +36,10 @@ export function shareOut(
     [all, ofKind],
   ] satisfies Choice[]) {
     // Papers that have one keep theirs or get another, so each round goes on from the last.
-    const without = papers.filter((paper) => !isServed(paper, given));
-    for (const paper of without) findPlace(paper, [candidates, forbids], given, new Set());
+    for (const paper of papers) {
+      if (candidates.every(({ asks }) => given.has(asks))) break;
+      if (!isServed(paper, given)) findPlace(paper, [candidates, forbids], given, new Set());
+    }
   }
   return fillUp(all, papers, given);
 }
@@ -51,7 +53,8 @@ const FORBIDS = {
 type Given = Map<string, { readonly instance: QuestionInstance; readonly paper: PaperSoFar }>;
 
 function isServed(paper: PaperSoFar, given: Given): boolean {
-  return Array.from(given.values()).some((each) => each.paper === paper);
+  for (const each of given.values()) if (each.paper === paper) return true;
+  return false;
 }
 
 /** Finds an instance for a paper, moving others to theirs only where none is free. */

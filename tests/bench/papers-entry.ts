@@ -4,7 +4,7 @@ import { createLabels } from '../../src/content/labels.ts';
 import { openLibrary } from '../../src/content/open-library.ts';
 import { readContent } from '../../src/node/read-content.ts';
 import { dealPapers } from '../../src/quiz/deal-papers.ts';
-import type { QuestionSource, QuizFacts, WrittenSource } from '../../src/quiz/model.ts';
+import type { QuestionSource, QuizFacts, QuizSheet, WrittenSource } from '../../src/quiz/model.ts';
 import { type ComputedKind, QUESTION_KINDS } from '../../src/quiz/questions/question-kinds.ts';
 
 // A quiz with every kind of question. `deal`: its papers and keys for a number of groups, from a calendar nothing was
@@ -47,8 +47,8 @@ function makeFacts(today: string): QuizFacts {
   return { almanac, calendar, gestures, school, labels, toldDates: new Set(), ...dates };
 }
 
-function deal(today: string, groups: number): number {
-  const sheet = dealPapers({
+function deal(today: string, groups: number): QuizSheet {
+  return dealPapers({
     title: 'Quiz',
     number: 1,
     sources: [...WRITTEN, ...COMPUTED],
@@ -57,17 +57,17 @@ function deal(today: string, groups: number): number {
     facts: makeFacts(today),
     report: () => undefined,
   });
-  const dealt = sheet.papers.filter((paper, group) => paper.questions.length === sheet.key[group]?.answers.length);
-  if (dealt.length !== groups || sheet.papers[0]?.questions.length !== WRITTEN.length + COMPUTED.length) {
-    throw new Error(`Not every question could be asked on ${today}.`);
-  }
-  return dealt.length;
 }
 
 function timeDeal(groups: number): number {
   const began = process.cpuUsage();
-  deal(date, groups);
+  const { papers, key } = deal(date, groups);
   const { user, system } = process.cpuUsage(began);
+  const asked = WRITTEN.length + COMPUTED.length;
+  if (papers.length !== groups || papers.some(({ questions }) => questions.length !== asked)) {
+    throw new Error(`Not every question can be asked on ${date}.`);
+  }
+  if (key.some(({ answers }) => answers.length !== asked)) throw new Error('A question has no answer.');
   return (user + system) / 1000;
 }
 
@@ -80,7 +80,8 @@ function weighMany(papers: number): number[] {
   const quizzes = papers / GROUPS_OF_MANY;
   const bytes: number[] = [];
   for (let quiz = 1; quiz <= quizzes; quiz++) {
-    deal(addDays(date, quiz % DATES_OF_MANY), GROUPS_OF_MANY);
+    const { papers: dealt } = deal(addDays(date, quiz % DATES_OF_MANY), GROUPS_OF_MANY);
+    if (dealt.length !== GROUPS_OF_MANY) throw new Error('A group has no paper.');
     if (quiz !== quizzes / 10 && quiz !== quizzes) continue;
     globalThis.gc?.();
     bytes.push(process.memoryUsage().heapUsed);

@@ -75,39 +75,6 @@ globalThis.lookAt = {
     document.adoptedStyleSheets = [sheet];
   },
 
-  /** From now on notes each place that the Tab key reaches. */
-  watchFocus() {
-    this.reached = [];
-    document.addEventListener('focusin', ({ target }) => {
-      const style = getComputedStyle(target);
-      const { top, bottom, left, right } = target.getBoundingClientRect();
-      this.reached.push({
-        element: target,
-        outlined: style.outlineStyle !== 'none' && Number.parseFloat(style.outlineWidth) > 0,
-        inWindow: bottom > 0 && right > 0 && top < innerHeight && left < innerWidth,
-      });
-    });
-  },
-
-  /** How many places the Tab key ought to reach. */
-  countPlaces() {
-    return listPlaces().length;
-  },
-
-  /** How the Tab key went round since `watchFocus`. */
-  tabbing() {
-    const places = listPlaces();
-    const reached = this.reached.slice(0, places.length);
-    return {
-      first: reached[0]?.element.className ?? '',
-      missed: places.filter((place) => !reached.some(({ element }) => element === place)).map(describe),
-      outOfOrder: reached
-        .filter(({ element }, index) => element !== places[index])
-        .map((stop) => describe(stop.element)),
-      unseen: reached.filter((stop) => !stop.outlined || !stop.inWindow).map((stop) => describe(stop.element)),
-    };
-  },
-
   /** Tries what a shared pack must not be able to do; resolves to what the content policy stopped. */
   async phoneHome(expected, patienceMs) {
     const stopped = new Set();
@@ -146,12 +113,6 @@ function describe(element) {
   return `${start.slice(0, 120)} ${element.textContent.trim().slice(0, 40)}`;
 }
 
-function listPlaces() {
-  return [...document.querySelectorAll('a[href], button, summary, input, select, textarea, [tabindex="0"]')].filter(
-    (element) => element.checkVisibility(),
-  );
-}
-
 /** Attributes by which one element names another of the same page. */
 function listPointers(element) {
   const kinds = ['aria-labelledby', 'aria-describedby', 'aria-controls', 'for', 'headers'];
@@ -160,11 +121,15 @@ function listPointers(element) {
   return [...ids, ...paints].filter((id) => id !== undefined && id !== '');
 }
 
-function findName(text, names) {
-  return names.find((name) => {
-    const at = text.indexOf(name);
-    const edge = (letter) => letter === undefined || !/\p{L}/u.test(letter);
-    return at >= 0 && edge(text[at - 1]) && edge(text[at + name.length]);
+/** The names in a text, none within another: the longest come first in `names`. */
+function findNames(text, names) {
+  const edge = (letter) => letter === undefined || !/\p{L}/u.test(letter);
+  let rest = text;
+  return names.filter((name) => {
+    const at = rest.indexOf(name);
+    const found = at >= 0 && edge(rest[at - 1]) && edge(rest[at + name.length]);
+    if (found) rest = rest.replaceAll(name, (words) => '\u0000'.repeat(words.length));
+    return found;
   });
 }
 
@@ -174,18 +139,27 @@ function listNamesInText(names) {
   while (walker.nextNode()) {
     const { data, parentElement } = walker.currentNode;
     if (parentElement.closest('script, style') !== null) continue;
-    const name = findName(data, names);
-    if (name !== undefined)
+    for (const name of findNames(data, names))
       found.push({ name, text: data.trim(), tag: findTag(parentElement), inCell: parentElement.matches('td, th') });
   }
   return found;
 }
 
+/** Attributes whose words are read out. */
+const SPOKEN = [
+  'alt',
+  'aria-label',
+  'aria-description',
+  'aria-roledescription',
+  'aria-valuetext',
+  'placeholder',
+  'title',
+];
+
 function listNamesInAttributes(element, names) {
-  return ['alt', 'aria-label', 'title'].flatMap((attribute) => {
+  return SPOKEN.flatMap((attribute) => {
     const text = element.getAttribute(attribute) ?? '';
-    const name = findName(text, names);
-    return name === undefined ? [] : [{ name, text, tag: findTag(element), inCell: false }];
+    return findNames(text, names).map((name) => ({ name, text, tag: findTag(element), inCell: false }));
   });
 }
 

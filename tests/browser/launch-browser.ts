@@ -20,9 +20,14 @@ const FONT_SETTINGS = `<?xml version="1.0"?>
 <fontconfig><dir prefix="relative">.</dir></fontconfig>
 `;
 
-/** Starts the browser that `CHROMIUM_PATH` names, else an installed one, else the one that comes as a package. */
+/** Starts the browser of the tests. */
 export async function launchBrowser(): Promise<Browser> {
-  return chromium.launch(await findBrowser(process.env['CHROMIUM_PATH'], INSTALLED));
+  return chromium.launch(await findTestBrowser());
+}
+
+/** The browser that `CHROMIUM_PATH` names, else an installed one, else the one that comes as a package. */
+export async function findTestBrowser(): Promise<LaunchOptions> {
+  return findBrowser(process.env['CHROMIUM_PATH'], INSTALLED);
 }
 
 /** How to start the first browser that is there. A named one that is missing is an error, not a reason to go on. */

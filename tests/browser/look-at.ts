@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import inPage from './in-page.js?raw';
+import inPageAccess from './in-page-access.js?raw';
 
 /** A name of the calendar as a page shows it. */
 export interface ShownName {
@@ -44,8 +45,18 @@ export interface Tabbing {
   readonly first: string;
   readonly missed: readonly string[];
   readonly outOfOrder: readonly string[];
-  /** Places without an outline, or outside of the window, while they had the focus. */
+  /** Places without a clear outline, under something else, or outside of the window, while they had the focus. */
   readonly unseen: readonly string[];
+  /** Places that stand above the one before them, and not beside it: readers would not look for them there. */
+  readonly backwards: readonly string[];
+}
+
+/** A part of the window, in CSS pixels. */
+export interface Clip {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
 }
 
 interface Answers {
@@ -56,16 +67,25 @@ interface Answers {
   readonly watchFocus: undefined;
   readonly countPlaces: number;
   readonly tabbing: Tabbing;
+  readonly listKinds: readonly string[];
+  readonly focusKind: { readonly isSeen: boolean; readonly clip: Clip };
+  readonly blur: undefined;
+  readonly listStates: readonly string[];
+  readonly showState: { readonly hasWords: boolean; readonly clip: Clip };
+  readonly setState: undefined;
+  readonly drawings: readonly string[];
+  readonly tables: readonly string[];
+  readonly textsIn: readonly string[];
   /** Directives of the content policy that stopped something, and the title afterwards. */
   readonly phoneHome: { readonly stopped: readonly string[]; readonly title: string };
 }
 
-/** Puts a question of `in-page.js` to a page. */
+/** Puts a question of `in-page.js` or `in-page-access.js` to a page. */
 export async function lookAt<Question extends keyof Answers>(
   page: Page,
   question: Question,
   ...given: readonly unknown[]
 ): Promise<Answers[Question]> {
   const call = `lookAt.${question}(${given.map((value) => JSON.stringify(value)).join(', ')})`;
-  return page.evaluate<Answers[Question]>(`globalThis.lookAt ?? (() => { ${inPage} })(); ${call}`);
+  return page.evaluate<Answers[Question]>(`globalThis.lookAt ?? (() => { ${inPage}\n${inPageAccess} })(); ${call}`);
 }

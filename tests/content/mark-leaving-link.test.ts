@@ -13,7 +13,7 @@ describe('markLeavingLink', () => {
     'says in words that a link to %s leaves',
     (href) => {
       expect(mark(href, 'the ', h('em', 'map'))).toBe(
-        `<a href="${href}" class="leaves">the <em>map</em> <span class="leaving-words" lang="en">(leaves this pack)</span></a>`,
+        `<a href="${href}" class="leaves">the <em>map</em><span class="leaving-words" lang="en"> (leaves this pack)</span></a>`,
       );
     },
   );

@@ -263,7 +263,7 @@ function turnOptions(text: string): string {
 
 /** Without what wrong options mean: under a right one it would be a mistake. */
 function dropReasons(text: string): string {
-  return text.replace(/^ +> .*\n/gm, '');
+  return text.replace(/^ +> .*\n/gm, '').replace(/, means: "[^"]*" }/g, ' }');
 }
 
 /*

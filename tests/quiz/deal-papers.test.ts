@@ -169,6 +169,23 @@ describe('dealPapers', () => {
     expect(new Set(sheets).size).toBe(5);
   });
 
+  it('never deals two groups the same paper, nor the same computed question', () => {
+    const facts = makeFacts({}, { to: '2026-08-10' });
+    const names = fc
+      .integer({ min: 2, max: 5 })
+      .map((count) => Array.from({ length: count }, (_, place) => `G${place}`));
+    fc.assert(
+      fc.property(names, fc.string(), (groups, seed) => {
+        const { sheet, diagnostics } = deal({ sources: ALL, groups, seed, facts });
+        expect(diagnostics).toEqual([]);
+        const questions = sheet.papers.map((paper) => JSON.stringify(paper.questions));
+        expect(new Set(questions).size).toBe(groups.length);
+        for (const place of [3, 4, 5]) expect(new Set(promptTexts(sheet, place)).size).toBe(groups.length);
+      }),
+      { numRuns: 30 },
+    );
+  });
+
   it('gives a group the same paper however many groups there are', () => {
     const first = (groups: string[]) => deal({ sources: [SUN, SEVERAL], groups }).sheet.papers[0];
     expect(first(['Heron', 'Oyster', 'Kelp'])).toEqual(first(['Heron']));

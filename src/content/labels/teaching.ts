@@ -66,5 +66,5 @@ export const TEACHING_LABELS = {
   'day-sheet-of': { english: '{day} on one page', about: 'Link from a lesson to its day on the start page' },
   'names-on-page': { english: 'Names on this page', about: 'Heading over the names of nights, groups and months' },
   'names-months': { english: 'Months', about: 'Heading over the names of months' },
-  'gesture-of-name': { english: 'Gesture of {name}', about: 'Link to how the gesture of a night is done' },
+  'see-gesture': { english: 'see its gesture', about: 'After the name of a night, a link to how its gesture is done' },
 } as const satisfies Readonly<Record<string, LabelEntry>>;

@@ -7,13 +7,16 @@ import { renderSharedFigure } from '../gestures/shared-figures.ts';
 import { sayMoon } from '../say-moon.ts';
 import type { ScoreStrip, StripGroup, StripNight } from './compute-score-strip.ts';
 
+/** Class of a score on a page of words. */
+export const SCORE_CLASS = 'score-strip';
+
 /**
  * Gives a score as lists of nights, a list a group, that fill the lines of a page of any width. What the pictures show
  * stands in words too, for those who do not see them.
  */
 export function renderScoreStrip({ groups, view: side, seasId }: ScoreStrip, view: ViewContext): ElementContent[] {
   return [
-    h('div.score-strip', [
+    h('div', { className: [SCORE_CLASS] }, [
       h('p.strip-side', view.labels.text(`figures-${side}`)),
       h(
         'div.strip-groups',

@@ -3,7 +3,7 @@ import type { PlacedQuestions } from './locate-questions.ts';
 import { listContentAttributes } from './read-content.ts';
 import type { MarkupElement } from './read-markup.ts';
 import { sayLeak } from './say-leak.ts';
-import type { SearchedPage } from './search-page.ts';
+import type { SearchedPage } from './searched-page.ts';
 import { findUsedPart } from './stored-parts.ts';
 
 /** A shorter outline is in many drawings. Our own choice. */

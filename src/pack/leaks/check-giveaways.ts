@@ -6,7 +6,7 @@ import type { PlacedQuestions } from './locate-questions.ts';
 import { listSpaceContent } from './page-model.ts';
 import { readContentText } from './read-content.ts';
 import { nameSecret, shorten } from './say-leak.ts';
-import type { SearchedPage } from './search-page.ts';
+import type { SearchedPage } from './searched-page.ts';
 import type { Secret } from './secret.ts';
 import { splitWords } from './split-words.ts';
 import { isWrittenAnswer } from './trace-sentence.ts';

@@ -1,7 +1,7 @@
 import type { KeyAnswer, QuizSheet } from '../../quiz/model.ts';
 import { findRightLetter } from './collect-secrets.ts';
 import type { PlacedQuestions } from './locate-questions.ts';
-import type { SearchedPage } from './search-page.ts';
+import type { SearchedPage } from './searched-page.ts';
 
 /** From so many questions on it is no chance when all right options have one letter. */
 const FEWEST_QUESTIONS = 4;

@@ -7,7 +7,7 @@ import { checkStrayAnswers } from './check-stray-answers.ts';
 import { listLettered, locateQuestions, type PlacedQuestions } from './locate-questions.ts';
 import type { PageModel } from './page-model.ts';
 import { sayFault } from './say-leak.ts';
-import type { SearchedPage } from './search-page.ts';
+import type { SearchedPage } from './searched-page.ts';
 
 /** The model of a page with papers. */
 export type PapersModel = Extract<PageModel, { kind: 'papers' }>;

@@ -6,7 +6,7 @@ import type { PlacedQuestions } from './locate-questions.ts';
 import { listSpaceContent } from './page-model.ts';
 import { listContentAttributes, listDescriptions, readShownText } from './read-content.ts';
 import { shorten } from './say-leak.ts';
-import type { SearchedPage } from './search-page.ts';
+import type { SearchedPage } from './searched-page.ts';
 import { gradeAnswer } from './secret.ts';
 import { splitWords } from './split-words.ts';
 

@@ -4,7 +4,7 @@ import { countPhrase } from './find-phrase.ts';
 import { listAround, type PlacedQuestion, type PlacedQuestions } from './locate-questions.ts';
 import { createPhraseSearch } from './phrase-search.ts';
 import { sayLeak } from './say-leak.ts';
-import type { SearchedPage } from './search-page.ts';
+import type { SearchedPage } from './searched-page.ts';
 import type { Secret } from './secret.ts';
 
 /**

@@ -1,4 +1,4 @@
-import type { MarkupAttribute, MarkupTag } from './read-markup.ts';
+import type { MarkupAttribute, MarkupTag } from './parse-tag.ts';
 
 /** Something that no page for learners may have, whatever it says. */
 export interface TagFault {

@@ -10,14 +10,13 @@ import { findPlaceholders } from '../../content/template.ts';
 import gesturePlayer from '../pages/gesture-player.js?raw';
 import markToday from '../pages/mark-today.js?raw';
 import { pageStyles } from '../pages/page-styles.ts';
-import { countPhrase } from './find-phrase.ts';
-import type { MarkupAttribute, MarkupTag } from './read-markup.ts';
+import type { MarkupAttribute, MarkupTag } from './parse-tag.ts';
 import type { Secret } from './secret.ts';
 import type { SecretSearch } from './secret-search.ts';
 import { splitWords } from './split-words.ts';
 
 /*
- * What the kit's own constant files and fixed words hold can be no leak, even where it reads like an answer. All of it
+ * What the kit's own constant files and fixed words hold can be no leak, even where it reads like an answer. Most of it
  * is looked at only once something was found.
  */
 
@@ -55,14 +54,13 @@ function listClasses(): ReadonlySet<string> {
   return classes;
 }
 
-/** Whether a style sheet is one of the kit, as it writes it into pages. */
-export function isKitStyle(text: string): boolean {
-  return Object.values<string>(pageStyles).includes(text);
-}
+let styleLines: ReadonlySet<string> | undefined;
 
-/** Whether the words stand in a style sheet of the kit. */
-export function isInStyles(words: readonly string[]): boolean {
-  return Object.values(pageStyles).some((text) => countPhrase(splitWords(text), words) > 0);
+/** The lines of a style sheet that are in none of the kit's, such as the page's own line at the foot of a sheet. */
+export function listOwnStyleLines(text: string): string[] {
+  styleLines ??= new Set(Object.values<string>(pageStyles).flatMap((style) => style.split('\n')));
+  const known = styleLines;
+  return text.split('\n').filter((line) => !known.has(line));
 }
 
 /** Whether a script is one of those that the kit writes into pages. */

@@ -3,15 +3,17 @@ import type { SourceFile } from '../../content/types.ts';
 import { LEARNERS_FOLDER } from '../../directives/page-names.ts';
 import type { ResolvedWeek } from '../../lesson/model.ts';
 import type { PackFile } from '../pack-plan.ts';
+import { LEARNERS_PDF_FOLDER } from '../pdf/plan-pdfs.ts';
 import { collectSecrets, listCalendarNames } from './collect-secrets.ts';
-import type { Unpack } from './file-parts.ts';
+import type { Unpack } from './file-part.ts';
 import type { Leak } from './leak.ts';
 import { listPageModels, type PageModel, readModelValues } from './page-model.ts';
 import { decodeTextFile } from './read-bytes.ts';
 import { type Origin, sayLeak } from './say-leak.ts';
 import { type MediaSetting, searchBytes } from './search-bytes.ts';
 import { searchDrawing } from './search-drawing.ts';
-import { type PageSearch, searchPage } from './search-page.ts';
+import { searchPage } from './search-page.ts';
+import type { PageSearch } from './searched-page.ts';
 import type { Secret } from './secret.ts';
 import { createSecretSearch } from './secret-search.ts';
 
@@ -51,7 +53,8 @@ export interface LeakFinder {
  * Prepares the search of a week's packs: for every answer and all else that only the key and the teacher may have,
  * written in any usual way, in the text, the attributes, comments, scripts and style sheets of pages, in pictures,
  * sounds and archives, in names of files; and for what the order and the shape of things on papers tell. Drum tracks
- * that the kit is about to write are passed over: they are made of numbers alone.
+ * that the kit is about to write are passed over, for they are made of numbers alone; so are PDF files as the kit has
+ * made them, for they say what the pages say that are searched, in the same places.
  * It shares no code with what renders the pages.
  */
 export function createLeakFinder(week: ResolvedWeek, { sources, weekFolder, unpack }: LeakSetting): LeakFinder {
@@ -71,17 +74,18 @@ export function createLeakFinder(week: ResolvedWeek, { sources, weekFolder, unpa
   const tracks = new Set(week.media.learners.tracks.map(({ name }) => `${LEARNERS_FOLDER}/sound/${name}.wav`));
   return {
     find({ origin, files, showPath }) {
-      const whole: PageSearch = { ...shared, search, origin, isKept: false, styles: new Map(), findings: new Map() };
+      const whole: PageSearch = { ...shared, search, origin, isKept: false, findings: new Map() };
       // Made when the first of such files comes: a build has none.
       let kept: PageSearch | undefined;
       const chooseSearch = (isKept: boolean): PageSearch => {
         if (!isKept) return whole;
         const sentences = () => createSecretSearch(secrets.filter(isOfTheKey));
-        kept ??= { ...whole, search: sentences(), isKept, styles: new Map(), findings: new Map() };
+        kept ??= { ...whole, search: sentences(), isKept, findings: new Map() };
         return kept;
       };
       return files
         .filter(({ path }) => path.startsWith(`${LEARNERS_FOLDER}/`) && !(origin === 'planned' && tracks.has(path)))
+        .filter((file) => !isPrint(file))
         .flatMap((file) => {
           const model = models.get(file.path);
           const picture = pictures.get(file.path);
@@ -98,6 +102,10 @@ export function createLeakFinder(week: ResolvedWeek, { sources, weekFolder, unpa
 
 function isOfTheKey({ kind, telling }: Secret): boolean {
   return telling === 'anywhere' && kind !== 'note';
+}
+
+function isPrint({ path, isKept }: SearchedFile): boolean {
+  return isKept === true && path.startsWith(`${LEARNERS_PDF_FOLDER}/`) && path.endsWith('.pdf');
 }
 
 const LIST = `${LEARNERS_FOLDER}/index.html`;

@@ -1,4 +1,4 @@
-import type { FilePart } from './file-parts.ts';
+import type { FilePart } from './file-part.ts';
 
 /** Something in a picture or a sound that tells of a person or a place, and is no answer. */
 export interface PersonalTrace {

@@ -29,10 +29,15 @@ export function listPageModels(week: ResolvedWeek): Map<string, PageModel> {
   );
 }
 
+/** What a page is called. */
+export function readTitle(model: PageModel): string {
+  return model.kind === 'handout' ? model.handout.title : model.quiz.title;
+}
+
 /** All words that a page may show beside its fixed ones, in order; an empty word parts what does not belong together. */
 export function readModelWords(model: PageModel): string[] {
-  const texts = model.kind === 'handout' ? [model.handout.title] : [model.quiz.title];
-  return [...texts, ...listModelContent(model).map(readContentText)].flatMap((text) => [...splitWords(text), '']);
+  const texts = [readTitle(model), ...listModelContent(model).map(readContentText)];
+  return texts.flatMap((text) => [...splitWords(text), '']);
 }
 
 /** All that attributes of a page may say beside those of its frame. */

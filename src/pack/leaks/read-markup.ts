@@ -1,23 +1,5 @@
-import { decodeReferences } from './decode-text.ts';
-
-/** An attribute with its value decoded. */
-export interface MarkupAttribute {
-  readonly name: string;
-  readonly value: string;
-  /** Where its name begins, counted from the `<` of its tag. */
-  readonly offset: number;
-}
-
-/** A start tag as written: the same for all elements that are written the same. */
-export interface MarkupTag {
-  /** Name in small letters. */
-  readonly name: string;
-  /** Without those of drawings that hold nothing but numbers and colours. */
-  readonly attributes: readonly MarkupAttribute[];
-  /** Whether an attribute, or its being a template, keeps it from being shown. */
-  readonly hides: boolean;
-  readonly selfClosing: boolean;
-}
+import { collectRuns, isLetter, type MarkupRun } from './collect-runs.ts';
+import { type MarkupTag, parseTag } from './parse-tag.ts';
 
 export interface MarkupElement {
   readonly tag: MarkupTag;
@@ -26,14 +8,6 @@ export interface MarkupElement {
   readonly at: number;
   /** Whether it or an element around it is not shown. */
   readonly hidden: boolean;
-}
-
-/** Text that no tag parts, or only tags within a line. */
-export interface MarkupRun {
-  readonly text: string;
-  readonly at: number;
-  /** Index of the element in which it begins; -1 outside of all. */
-  readonly element: number;
 }
 
 /** What is in the file and on no page. */
@@ -57,13 +31,6 @@ export interface Markup {
 /** Start tags that were met, by what is written between `<` and `>`: most are written many times. */
 export type KnownTags = Map<string, MarkupTag>;
 
-/** Tags that stand within a line of text. */
-const INLINE: ReadonlySet<string> = new Set(
-  'a abbr b bdi bdo cite code data del dfn em font i ins kbd label mark q s samp small span strong sub sup time tspan u var wbr'.split(
-    ' ',
-  ),
-);
-
 /** Elements without an end tag. */
 const VOID: ReadonlySet<string> = new Set(
   'area base br col embed hr img input link meta param source track wbr'.split(' '),
@@ -71,17 +38,6 @@ const VOID: ReadonlySet<string> = new Set(
 
 /** The inside of a tag; quoted values may hold `>`. */
 const TAG_INSIDE = /[^"'>]*(?:"[^"]*"[^"'>]*|'[^']*'[^"'>]*)*(?=>)/y;
-
-const ATTRIBUTE = /([^\s=/"'][^\s=/]*)(?:\s*=\s*(?:"([^"]*)"|'([^']*)'|([^\s"'][^\s]*)))?/g;
-
-/** Numbers with single letters between them, a colour, or a word that every drawing uses. */
-const DRAWING_VALUE =
-  '(?:[a-zA-Z]?[-+\\d\\s.,]*(?:[zZ]?[a-zA-Z][-+\\d\\s.,]+)*[zZ]?|#[0-9a-fA-F]{3,8}|none|round|butt|stroke|evenodd|(?:translate|scale|rotate|matrix)\\([-+\\d\\s.,e]*\\))';
-const DRAWING_NAME =
-  '(?:d|[xyr]|[xy][12]|[cr][xy]|d[xy]|fx|fy|width|height|points|transform|viewBox|fill|stroke|(?:fill|stroke|paint)-[a-z]+|opacity|offset|pathLength)';
-
-/** The attributes of an element that is nothing but drawn. */
-const DRAWING = new RegExp(`^(?:\\s+${DRAWING_NAME}="${DRAWING_VALUE}")*\\s*/?$`);
 
 /**
  * Takes a file apart, well formed or not. A reader of its own: what it does not understand counts as text, so that
@@ -185,83 +141,3 @@ export function readMarkup(source: string, known: KnownTags): Markup {
 const SLASH = 0x2f;
 const EXCLAMATION = 0x21;
 const QUESTION = 0x3f;
-
-function isLetter(code: number): boolean {
-  const small = code | 0x20;
-  return small >= 0x61 && small <= 0x7a;
-}
-
-/** @param written What stands between `<` and `>`. */
-function parseTag(written: string): MarkupTag {
-  const nameEnd = written.search(/[\s/]/);
-  const name = (nameEnd === -1 ? written : written.slice(0, nameEnd)).toLowerCase();
-  const rest = nameEnd === -1 ? '' : written.slice(nameEnd);
-  const attributes = rest === '' || DRAWING.test(rest) ? [] : parseAttributes(rest, nameEnd + 1);
-  return { name, attributes, hides: name === 'template' || attributes.some(hides), selfClosing: rest.endsWith('/') };
-}
-
-function parseAttributes(text: string, offset: number): MarkupAttribute[] {
-  return [...text.matchAll(ATTRIBUTE)].map(({ 1: name = '', 2: double, 3: single, 4: bare, index }) => ({
-    name: name.toLowerCase(),
-    value: decodeReferences(double ?? single ?? bare ?? ''),
-    offset: offset + index,
-  }));
-}
-
-function hides({ name, value }: MarkupAttribute): boolean {
-  if (name === 'hidden') return true;
-  return (
-    name === 'style' && /display\s*:\s*none|visibility\s*:\s*hidden|opacity\s*:\s*0|font-size\s*:\s*0/i.test(value)
-  );
-}
-
-/** Puts text together over tags within a line. */
-function collectRuns() {
-  const runs: MarkupRun[] = [];
-  const parted: MarkupRun[] = [];
-  let run = '';
-  /** The run with a space wherever a tag stands between two letters; undefined while there is no such tag. */
-  let spaced: string | undefined;
-  let tagSeen = false;
-  let start = 0;
-  let startElement = -1;
-  const end = () => {
-    if (run !== '') {
-      runs.push({ text: run, at: start, element: startElement });
-      if (spaced !== undefined) parted.push({ text: spaced, at: start, element: startElement });
-    }
-    run = '';
-    spaced = undefined;
-    tagSeen = false;
-  };
-  const addPlain = (text: string, at: number, element: number) => {
-    if (run === '') {
-      const blank = text.search(/\S/);
-      if (blank === -1) return;
-      start = at + blank;
-      startElement = element;
-    } else if (tagSeen && isSolid(run.charCodeAt(run.length - 1)) && isSolid(text.charCodeAt(0))) {
-      spaced = `${spaced ?? run} ${text}`;
-    } else if (spaced !== undefined) spaced += text;
-    tagSeen = false;
-    run += text;
-  };
-  return {
-    runs,
-    parted,
-    end,
-    addPlain,
-    /** Text with character references. */
-    add: (raw: string, at: number, element: number) => addPlain(decodeReferences(raw), at, element),
-    /** A start or an end tag. */
-    meet(name: string): void {
-      if (INLINE.has(name)) tagSeen = true;
-      else end();
-    },
-  };
-}
-
-/** Whether a character is a letter, a digit or none of ASCII. */
-function isSolid(code: number): boolean {
-  return isLetter(code) || (code >= 0x30 && code <= 0x39) || code > 0x7f;
-}

@@ -1,4 +1,5 @@
-import { type KnownTags, type Markup, type MarkupRun, readMarkup } from './read-markup.ts';
+import type { MarkupRun } from './collect-runs.ts';
+import { type KnownTags, type Markup, readMarkup } from './read-markup.ts';
 import { splitWords } from './split-words.ts';
 
 /** A page, taken apart, with its words in one row. */

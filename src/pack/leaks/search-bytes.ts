@@ -1,5 +1,6 @@
 import type { SourcePlace } from '../../content/diagnostic.ts';
-import { type FilePart, listFileParts, type Unpack } from './file-parts.ts';
+import type { FilePart, Unpack } from './file-part.ts';
+import { listFileParts } from './file-parts.ts';
 import { findPersonalTraces, type PersonalTrace } from './find-personal.ts';
 import type { Leak } from './leak.ts';
 import { listByteRuns, readLatin1 } from './read-bytes.ts';

@@ -3,16 +3,18 @@ import { h } from 'hastscript';
 import { fillLabel } from '../../content/fill-label.ts';
 import { renderName } from '../../content/render-name.ts';
 import { listDateEclipses } from '../../directives/eclipse-notice.ts';
+import { SCORE_CLASS } from '../../directives/score-strip/render-score-strip.ts';
 import { renderPageShell } from '../page-shell.ts';
 import { renderEclipseSection } from './eclipse-section.ts';
 import { playSound, renderPlayerParts } from './gesture-player.ts';
+import { holdsClass } from './holds-class.ts';
 import { renderHowWeKnow } from './how-we-know.ts';
 import { linkNames } from './link-names.ts';
 import { createNameBook, type NameBook } from './name-book.ts';
 import { NAMES_ID, renderNamesOnPage } from './names-on-page.ts';
 import { renderPackNav, renderSheetLinks } from './pack-nav.ts';
 import { joinWithDots, type PageContext, type PlacedLesson } from './page-context.ts';
-import { pageStyles } from './page-styles.ts';
+import { styleLesson } from './page-styles.ts';
 import { listSheets } from './sheet-links.ts';
 import { renderStepTimes } from './step-times.ts';
 import { tagAuthors } from './tag-authors.ts';
@@ -34,7 +36,7 @@ export function renderDayPage(context: PageContext, placed: PlacedLesson): Root 
       labels,
       title: `${lesson.head.title}: ${day}`,
       kind: 'day-page',
-      styles: pageStyles.lesson,
+      styles: styleLesson({ runs: lesson.hasRun, scores: holdsClass(lesson.body, SCORE_CLASS) }),
       skipLabel: labels.text('skip-link'),
       ...playSound(lesson),
       runningLine: `${lesson.head.title} · ${day} · ${plan.title} · ${labels.text('teacher-only')}`,

@@ -1,5 +1,6 @@
 import type { Element, ElementContent } from 'hast';
 import { h } from 'hastscript';
+import { fillLabel } from '../../content/fill-label.ts';
 import { renderName } from '../../content/render-name.ts';
 import { computeNightCard } from '../../directives/night-card.ts';
 import { renderKeeperLine } from './how-we-know.ts';
@@ -102,7 +103,10 @@ function renderLessonBlock(context: PageContext, placed: PlacedLesson): Element 
 function renderHelp({ week, paths: { gestures } }: PageContext, { lesson, paths }: PlacedLesson): Element {
   const { labels } = week;
   const link = (href: string, words: string, page: string) =>
-    h('li', [h('a', { href }, words), h('span', { className: ['print-only', 'page-name'] }, ` (${page})`)]);
+    h('li', [
+      h('a', { href }, words),
+      h('span', { className: ['print-only', 'page-name'] }, [' (', h('bdi', page), ')']),
+    ]);
   return h('ul', { className: ['link-list', 'help-links'] }, [
     link(`${paths.page}#${NAMES_ID}`, labels.text('names-of-day'), paths.page),
     ...(lesson.hasRun ? [link(gestures, labels.text('how-gestures-go'), gestures)] : []),
@@ -146,11 +150,11 @@ function renderAnswers({ week, paths }: PageContext, placed: PlacedLesson): Elem
         { href: `${paths.key}#${placed.paths.keyAnchors[index] ?? ''}` },
         labels.text('key-to', { title: quiz.title }),
       ),
-      h(
-        'span',
-        { className: ['print-only', 'page-name'] },
-        ` (${labels.text('key-in-print', { page: paths.key, day })})`,
-      ),
+      h('span', { className: ['print-only', 'page-name'] }, [
+        ' (',
+        ...fillLabel(labels, 'key-in-print', { page: [h('bdi', paths.key)], day }),
+        ')',
+      ]),
     ]),
   );
   return [

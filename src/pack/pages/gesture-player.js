@@ -27,7 +27,9 @@
     return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;
   };
 
-  const copy = (element) => [...(element?.childNodes ?? [])].map((node) => node.cloneNode(true));
+  /** Copies of what an element holds, without the links that names have on the page. */
+  const copy = (element) =>
+    [...(element?.childNodes ?? [])].flatMap((node) => (node.nodeName === 'A' ? copy(node) : [node.cloneNode(true)]));
 
   /** One entry a beat, in order: when it is, what it is, and the group and the card that it belongs to. */
   const readBeats = (run, { events, end }) => {

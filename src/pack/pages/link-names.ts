@@ -1,5 +1,6 @@
 import type { Element, ElementContent } from 'hast';
 import type { NameBook } from './name-book.ts';
+import { readName } from './read-name.ts';
 
 /**
  * Where names stay as they are: in links, in drawings, in words for voices alone, in the heads of tables, and on cards,
@@ -31,13 +32,6 @@ function linkNode(node: ElementContent, book: NameBook, walk: Walk): ElementCont
   }
   const inside = { ...walk, mayLink: walk.mayLink && mayHoldLinks(node) };
   return { ...node, children: node.children.map((child) => linkNode(child, book, inside)) };
-}
-
-/** A name as `renderName` makes it. */
-function readName({ tagName, properties, children }: Element, book: NameBook) {
-  const [text, more] = children;
-  if (tagName !== 'span' || properties['lang'] === undefined || text?.type !== 'text' || more !== undefined) return;
-  return book.get(text.value);
 }
 
 function mayHoldLinks({ tagName, properties: { className } }: Element): boolean {

@@ -95,19 +95,18 @@ function renderWords(context: PageContext, entry: BookEntry, name: readonly Elem
 function renderWays({ week, paths, view }: PageContext, { name, nightNumber }: BookEntry): ElementContent[][] {
   if (nightNumber === undefined) return [];
   const { labels, calendar, gestures, almanac } = week;
-  const hidden = () => h('span', { className: ['visually-hidden'] }, [renderName(name, view.namesLanguage)]);
+  const hidden = h('span', { className: ['visually-hidden'] }, [renderName(name, view.namesLanguage)]);
   const sound = calendar.spokenNames.get(nightNumber)?.sound;
   const key = almanac.run[nightNumber - 1]?.gesture;
   const way = (href: string, words: ElementContent[]) => [h('a', { className: ['name-way'], href }, words)];
   return [
-    ...(sound === undefined ? [] : [way(addressSound(sound), fillLabel(labels, 'hear-name', { name: [hidden()] }))]),
+    ...(sound === undefined ? [] : [way(addressSound(sound), fillLabel(labels, 'hear-name', { name: [hidden] }))]),
     ...(key === undefined || gestures.gestures[key] === undefined
       ? []
       : [
-          way(
-            `${paths.gestures}#${nameNightAnchor(nightNumber)}`,
-            fillLabel(labels, 'gesture-of-name', { name: [hidden()] }),
-          ),
+          way(`${paths.gestures}#${nameNightAnchor(nightNumber)}`, [
+            { type: 'text', value: labels.text('see-gesture') },
+          ]),
         ]),
   ];
 }

@@ -47,7 +47,8 @@ function readTable(text: string): { readonly offsets: [number, number][]; readon
     }
   }
   const trailer = reader.readValue();
-  if (findEntry(trailer, 'Prev') !== undefined) throw new PdfFormatError('a file that was changed after it was written');
+  if (findEntry(trailer, 'Prev') !== undefined)
+    throw new PdfFormatError('a file that was changed after it was written');
   if (findEntry(trailer, 'Encrypt') !== undefined) throw new PdfFormatError('an encrypted file');
   return { offsets: offsets.sort(([, one], [, other]) => one - other), trailer };
 }

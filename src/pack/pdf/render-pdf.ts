@@ -7,7 +7,10 @@ const HEADER = '%PDF-1.7\n%\u00c2\u00b5\u00c2\u00b6\n';
  * Writes a PDF file. The same objects give the same bytes.
  * @param objects Numbered from 1 on, each number once, in any order.
  */
-export function renderPdf(objects: readonly PdfObject[], trailer: Readonly<Record<'Root' | 'Info', number>>): Uint8Array {
+export function renderPdf(
+  objects: readonly PdfObject[],
+  trailer: Readonly<Record<'Root' | 'Info', number>>,
+): Uint8Array {
   const parts: Uint8Array[] = [];
   const offsets: number[] = [];
   let length = 0;

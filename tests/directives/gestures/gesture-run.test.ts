@@ -187,7 +187,7 @@ describe('a recording', () => {
     const run = render({ ...ORDER, recording: { ...linked, link: 'https://example.org/run' } });
     expect(sourceOf(run)).toBe('sound/beat-73-1.wav');
     expect(run).toContain(
-      'To be heard at <a href="https://example.org/run" class="leaves shows-address">https://example.org/run <',
+      'To be heard at <a href="https://example.org/run" class="leaves shows-address">https://example.org/run<',
     );
   });
 

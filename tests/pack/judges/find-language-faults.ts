@@ -1,6 +1,5 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { parse } from 'bcp-47';
+import registry from 'language-subtag-registry/data/json/registry.json?raw';
 
 /** An entry of the registry: a subtag, or a range of them as `qaa..qtz`. */
 interface RegistryEntry {
@@ -10,9 +9,7 @@ interface RegistryEntry {
 }
 
 /** The registry of IANA, in the package's copy; read as text, since its type alone would be as long as itself. */
-const REGISTRY: readonly RegistryEntry[] = JSON.parse(
-  readFileSync(createRequire(import.meta.url).resolve('language-subtag-registry/data/json/registry.json'), 'utf8'),
-);
+const REGISTRY: readonly RegistryEntry[] = JSON.parse(registry);
 
 const SUBTAGS = new Map(REGISTRY.map((entry) => [`${entry.Type} ${entry.Subtag?.toLowerCase()}`, entry]));
 

@@ -2,6 +2,7 @@ import type { Element, Root } from 'hast';
 import { HtmlValidate } from 'html-validate';
 import { describe, expect, it } from 'vitest';
 import { stringifyHast } from '../../../src/lesson/stringify-hast.ts';
+import { CALENDAR_PATH } from '../../../src/pack/plan-calendar.ts';
 import { buildFakeQuiz, buildFakeWeek, SECRET } from '../fake-week.ts';
 import { findAll, listElements, listTexts, renderPages, sha256 } from '../render-pages.ts';
 
@@ -57,7 +58,7 @@ describe.each([...PAGES.entries()])('%s', (path, page) => {
     for (const link of findAll(page, 'a')) {
       const [file = '', anchor] = String(link.properties['href']).split('#');
       const target = file === '' ? path : resolveLink(path, file);
-      expect([...PAGES.keys()]).toContain(target);
+      expect([...PAGES.keys(), CALENDAR_PATH]).toContain(target);
       if (anchor !== undefined) expect(listIds(PAGES.get(target))).toContain(anchor);
     }
   });

@@ -39,7 +39,7 @@ describe('the quizzes of a week', () => {
     const files = plan({ lessons: [...lesson('monday', 2), ...lesson('wednesday', 1)] });
     expect(files.map(({ path }) => path)).toEqual([
       'qti/1-monday-quiz-1.zip',
-      'qti/monday-quiz-2.zip',
+      'qti/1-monday-quiz-2.zip',
       'qti/3-wednesday-quiz-1.zip',
     ]);
     for (const { content } of files) expect(listFaults(unzip(content))).toEqual([]);
