@@ -95,7 +95,8 @@ async function buildOne(
   if (found.some(({ severity }) => severity === 'error')) {
     return { result: { week: name, status: 'failed', diagnostics: found } };
   }
-  const plan = planPack(week, [...files, ...(await planFonts(files, fonts))], sha256);
+  const all = [...files, ...(await planFonts(files, fonts))];
+  const plan = planPack(week, all, sha256);
   const put = (whole: PackPlan) =>
     writePack(whole, options.out ?? OUTPUT_FOLDER, {
       replace: options.replace === true,
@@ -104,7 +105,10 @@ async function buildOne(
   try {
     const folder = put(plan);
     const archives = zip === undefined ? {} : { qti: listQtiArchives(plan, folder) };
-    return { result: { ...describeBuilt(read.folder, folder, plan, found), ...archives }, pack: { week, plan, put } };
+    return {
+      result: { ...describeBuilt(read.folder, folder, plan, found), ...archives },
+      pack: { week, files: all, put },
+    };
   } catch (error) {
     if (!(error instanceof ForeignFilesError)) throw error;
     const refused = {

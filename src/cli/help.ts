@@ -31,10 +31,10 @@ or not at all: after a mistake, the last good pack is still there. A pack that
 somebody has changed by hand is not overwritten without --replace.
 
 With --pdf the pack also has PDFs to print: pdf/ holds one for the teacher, with
-the answers, and one for the wall (A3); learners/pdf/ holds a paper for each group,
-and the handouts. It takes Chromium, Chrome or Edge on this computer, found in the
-usual places or named by the environment variable CHROMIUM_PATH. Where there is
-none, the pack is built without PDFs, and the exit status is 1.
+the answers, and one for the wall (A3); learners/pdf/ holds a paper for each
+group, and the handouts. It takes Chromium, or a browser made from it, found in
+the usual places or named by the environment variable CHROMIUM_PATH. Where there
+is none, the pack is built without PDFs, and the exit status is 1.
 
 With --qti the teacher's part has a folder qti/ with an archive for each quiz,
 which the school's assessment tool can take in (QTI 3.0): a test for each group.

@@ -7,8 +7,7 @@ import { printPdfs } from '../node/print-pdfs.ts';
 import { sha256 } from '../node/sha256.ts';
 import { showPath } from '../node/show-path.ts';
 import { ForeignFilesError } from '../node/write-pack.ts';
-import { MANIFEST_PATH } from '../pack/manifest.ts';
-import type { PackPlan } from '../pack/pack-plan.ts';
+import type { PackFile, PackPlan } from '../pack/pack-plan.ts';
 import { planPdfs } from '../pack/pdf/plan-pdfs.ts';
 import { planPack } from '../pack/plan-pack.ts';
 
@@ -25,7 +24,8 @@ export interface PrintResult {
 /** A pack that is in its place. */
 export interface PlacedPack {
   readonly week: ResolvedWeek;
-  readonly plan: PackPlan;
+  /** What it was planned from. */
+  readonly files: readonly PackFile[];
   /** Puts another plan of the same pack in its place. @returns The pack's folder. */
   put(plan: PackPlan): string;
 }
@@ -39,9 +39,8 @@ export type PrintWeek = (pack: PlacedPack) => Promise<PrintResult>;
  */
 export function createWeekPrinter(outFolder: string): PrintWeek {
   const program = recover(findChromium);
-  return async ({ week, plan, put }) => {
+  return async ({ week, files, put }) => {
     if (typeof program !== 'string') return program;
-    const files = plan.files.filter(({ path }) => path !== MANIFEST_PATH);
     const order = { planned: planPdfs(week), files, language: week.labels.language, program, outFolder };
     try {
       const pdfs = await printPdfs(order);

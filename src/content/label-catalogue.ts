@@ -497,10 +497,6 @@ export const LABELS = {
     english: 'Two small arrows: part the fingers, or bring them together.',
     about: 'What a drawing means',
   },
-  'notes-for-week': {
-    english: 'Notes for the whole week, at the end',
-    about: 'Link to the notes for a relief teacher',
-  },
   'print-on-a3': {
     english: 'Prints on A3, two sheets a month: one with figures that face the class, one as you see your own hands.',
     about: 'Over the score',

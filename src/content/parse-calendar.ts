@@ -127,6 +127,7 @@ function convertCalendar(written: WrittenCalendar, id: string, media: MediaReade
     ...{ id, title, language, keeper, sharing, months, sentence },
     ...convertNights(written.groups, media),
     ...(note !== undefined && { note }),
+    ...(written['explained-in'] !== undefined && { explainedIn: written['explained-in'] }),
     ...(thirteenthMonth && { thirteenthMonth }),
     dayBegins: written['day-begins'],
     monthBegins: { at, offset, ...(visibility !== undefined && { visibility }) },

@@ -11,6 +11,9 @@ import type { SourceFile } from './types.ts';
 import { describeChoice, describePath, quote } from './wording.ts';
 import { parseYamlFile, type YamlDocument } from './yaml-document.ts';
 
+/** So many missing labels are named in a message; our own choice. */
+const MOST_NAMED = 12;
+
 /** Parses and checks a labels file. Labels it lacks are a warning; those come out in English. */
 export function parseLabelFile(file: SourceFile): Checked<LabelFile> {
   const document = parseYamlFile(file);
@@ -40,7 +43,8 @@ function* checkKeys(document: YamlDocument): Generator<Diagnostic> {
   }
   const missing = LABEL_KEYS.filter((key) => !there.has(key));
   if (missing.length === 0) return;
-  const message = `\`labels\`: ${missing.length === 1 ? 'a label is' : `${missing.length} labels are`} missing and will be English; add ${missing.map(quote).join(', ')}.`;
+  const count = missing.length === 1 ? 'a label is' : `${missing.length} labels are`;
+  const message = `\`labels\`: ${count} missing and will be English; add ${nameSome(missing)}.`;
   yield createFault(document, ['labels'], {
     rule: 'label-missing',
     severity: 'warning',
@@ -48,6 +52,13 @@ function* checkKeys(document: YamlDocument): Generator<Diagnostic> {
     expected: missing.join(', '),
     part: 'key',
   });
+}
+
+/** Names as many as a line can hold; `expected` of the finding has them all. */
+function nameSome(keys: readonly LabelKey[]): string {
+  const named = keys.slice(0, MOST_NAMED).map(quote).join(', ');
+  const left = keys.length - MOST_NAMED;
+  return left > 0 ? `${named} and ${left} more (all are in \`check --json\`)` : named;
 }
 
 function* checkForms(document: YamlDocument): Generator<Diagnostic> {

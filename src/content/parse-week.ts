@@ -118,7 +118,9 @@ function* checkReliefNotes(document: YamlDocument): Generator<Diagnostic> {
     if (!isMap(value)) continue;
     const keys = Object.keys(value);
     for (const key of keys.filter((each) => !isReliefCase(each))) {
-      const message = `${describePath([...path, key])}: the key ${quote(key)} is not known${describeNearMiss(key, RELIEF_CASES)}`;
+      const remedy = key.includes(' ') ? '; if it belongs to a text, put that text in quotes' : '';
+      const near = describeNearMiss(key, RELIEF_CASES);
+      const message = `${describePath([...path, key])}: the key ${quote(key)} is not known${remedy}${near}`;
       yield createFault(document, [...path, key], { rule: 'unknown-key', message, found: key, part: 'key' });
     }
     if (keys.length === 1) continue;

@@ -17,6 +17,8 @@ export interface Calendar extends CalendarRules {
   readonly title: string;
   /** BCP 47 tag of the names. */
   readonly language: string;
+  /** BCP 47 tag of what the names mean and of the note; absent: those are in the language of the school. */
+  readonly explainedIn?: string;
   /** Whose knowledge this is. */
   readonly keeper: string;
   /** `school` keeps packs that carry it from being bundled. */

@@ -136,6 +136,8 @@ export interface ViewContext {
   readonly labels: Labels;
   /** BCP 47 tag of the calendar's names; every name is tagged with it. */
   readonly namesLanguage: string;
+  /** BCP 47 tag of what the calendar says that names mean; absent: the language of the school. */
+  readonly explainedIn?: string;
 }
 
 /** What the views of directives need beside their model. */

@@ -4,7 +4,7 @@ import { addDays, clampDate, computeMonday } from '../content/civil-date.ts';
 import { dealPapers } from '../quiz/deal-papers.ts';
 import type { QuizFacts, QuizSheet } from '../quiz/model.ts';
 import { defineDirective, type ResolveContext, type WrittenDirective } from './definition.ts';
-import { LEARNERS_FOLDER, nameKeyAnchor, nameQuizPage } from './page-names.ts';
+import { LEARNERS_FOLDER, nameKeyAnchor, nameKeyPage, nameQuizPage } from './page-names.ts';
 import { readQuestions } from './questions/read-questions.ts';
 import { listQuizPictures } from './quiz-pictures.ts';
 
@@ -95,7 +95,7 @@ function computeCard(
     marks: first?.totalMarks ?? 0,
     ...(sheet.minutes === undefined ? {} : { minutes: sheet.minutes }),
     papersHref: `${LEARNERS_FOLDER}/${nameQuizPage(lesson.stem, written.number)}`,
-    keyHref: `key.html#${nameKeyAnchor(lesson.slug, written.number)}`,
+    keyHref: `${nameKeyPage(lesson.stem)}#${nameKeyAnchor(lesson.slug, written.number)}`,
   };
 }
 

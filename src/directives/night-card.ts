@@ -11,6 +11,7 @@ import { fillLabel } from '../content/fill-label.ts';
 import type { Labels } from '../content/labels.ts';
 import { renderName } from '../content/render-name.ts';
 import { findStandInLabel, type StandInLabel } from '../content/stand-in-label.ts';
+import { tagAuthors } from '../content/tag-authors.ts';
 import type { Calendar } from '../content/types.ts';
 import { renderMoon } from '../drawing/moon.ts';
 import type { ViewContext } from './definition.ts';
@@ -116,7 +117,7 @@ export function renderNightCard(card: NightCard, view: ViewContext): ElementCont
         h('p.tonight-name', [renderName(record.night.name, view.namesLanguage)]),
         h('p.tonight-place', renderNightPlace(record, view)),
         h('p.tonight-sentence', [h('q', [renderName(card.sentence, view.namesLanguage)])]),
-        ...renderMeaning(record),
+        ...renderMeaning(record, view),
         ...(card.standIn === null ? [] : [h('p.tonight-begins', view.labels.text(card.standIn))]),
         ...renderLooking(card, view.labels),
         ...renderCare(card, view.labels),
@@ -183,8 +184,10 @@ function renderCare(card: NightCard, labels: Labels): ElementContent[] {
   return isThinMoon(card) ? [h('p.tonight-care', labels.text('care-crescent'))] : [];
 }
 
-function renderMeaning({ night }: NightRecord): ElementContent[] {
-  return night.meaning === undefined ? [] : [h('p.tonight-meaning', night.meaning)];
+function renderMeaning({ night }: NightRecord, { labels, explainedIn = labels.language }: ViewContext): ElementContent[] {
+  return night.meaning === undefined
+    ? []
+    : [h('p.tonight-meaning', tagAuthors(labels.language, explainedIn), night.meaning)];
 }
 
 /** The date; when class lies in the night before, also the time from which the card's night is. */

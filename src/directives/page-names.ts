@@ -23,7 +23,15 @@ export function nameHandoutPage(stem: string, handoutNumber: number, title: stri
   return `${stem}-${handoutNumber}${words === '' ? '' : `-${words}`}.html`;
 }
 
-/** Anchor of a quiz on the key page. */
+/** File name of the list of the week's keys. */
+export const KEY_PAGE = 'key.html';
+
+/** File name of the answers to a lesson's quizzes: `key-3-wednesday.html`, so that the keys stand together. */
+export function nameKeyPage(stem: string): string {
+  return `key-${stem}.html`;
+}
+
+/** Anchor of a quiz on the key of its lesson. */
 export function nameKeyAnchor(slug: string, quizNumber: number): string {
   return `${slug}-quiz-${quizNumber}`;
 }

@@ -10,7 +10,7 @@ import { describeFault, findMeant, type SyntaxScan } from './syntax-scan.ts';
 const ANY_COLON = /[:\uFF1A]/;
 const LIST_PREFIX = /(?:[-+*]|\d{1,9}[.)])[ \t]+$/;
 /** A task-list box that the tokenizer did not take for one. */
-const LOOSE_BOX = /^\[ ?[xX]? ?\](?=\S|$)|^\[(?: [xX] ?|[xX] )\]|^\[\] /;
+const LOOSE_BOX = /^\[ ?[xX]? ?\](?=\S|\s*$)|^\[(?: [xX] ?|[xX] )\]|^\[\] /;
 
 /**
  * Finds what looks like a directive in a piece of prose: something kept it from being one, and it would be printed as

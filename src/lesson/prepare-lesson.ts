@@ -58,6 +58,7 @@ function createQuizView({ labels, calendar }: LessonSetting): LessonView {
   return {
     labels,
     namesLanguage: calendar.language,
+    ...(calendar.explainedIn === undefined ? {} : { explainedIn: calendar.explainedIn }),
     trackOf: () => {
       throw new Error('A run was rendered before the tracks of the week were planned.');
     },

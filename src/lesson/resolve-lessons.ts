@@ -5,7 +5,7 @@ import type { OpenedSchool } from '../content/open-library.ts';
 import type { LessonHead, QuestionBank, SourceFile, WeekDay, WeekPlan } from '../content/types.ts';
 import { addMinutes } from '../directives/add-minutes.ts';
 import type { LessonView } from '../directives/definition.ts';
-import { GESTURES_PAGE } from '../directives/page-names.ts';
+import { GESTURES_PAGE, KEY_PAGE } from '../directives/page-names.ts';
 import type { Timeline, TrackCut } from '../rhythm/timeline-types.ts';
 import type { ResolvedWeek } from './model.ts';
 import { type LessonNames, listLessonPages, nameLessons } from './name-lessons.ts';
@@ -32,7 +32,7 @@ export interface LessonsSetting extends OpenedSchool {
 }
 
 /** Pages of every pack that a lesson may link to, beside its days. */
-const FIXED_PAGES: readonly string[] = ['index.html', 'key.html', 'score.html', GESTURES_PAGE, 'learners/index.html'];
+const FIXED_PAGES: readonly string[] = ['index.html', KEY_PAGE, 'score.html', GESTURES_PAGE, 'learners/index.html'];
 
 /** Resolves the directives of a week's lessons. All faults are reported. @param lessons In order. */
 export function prepareLessons(
@@ -62,6 +62,7 @@ export function renderLessons(
   const view: LessonView = {
     labels,
     namesLanguage: calendar.language,
+    ...(calendar.explainedIn === undefined ? {} : { explainedIn: calendar.explainedIn }),
     trackOf: (timeline) => requireCut(timeline, cuts),
   };
   return { lessons: lessons.map((lesson) => renderLesson(lesson, view)), media };

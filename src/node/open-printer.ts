@@ -1,4 +1,4 @@
-import { type ChildProcess, spawn } from 'node:child_process';
+import type { ChildProcess } from 'node:child_process';
 import { once } from 'node:events';
 import { Readable, Writable } from 'node:stream';
 import { setTimeout as wait } from 'node:timers/promises';
@@ -20,7 +20,9 @@ export interface Printer {
 
 export interface PrintedPage {
   readonly title: string;
-  readonly pdf: Uint8Array;
+  /** Its headings in order, each as the texts in it, shown on paper or not. */
+  readonly headings: readonly (readonly string[])[];
+  readonly bytes: Uint8Array;
 }
 
 export interface PrinterSetting {
@@ -59,6 +61,8 @@ export async function openPrinter({ program, profileFolder, patienceMs }: Printe
 }
 
 function startBrowser(program: string, profileFolder: string) {
+  // Loaded here: an import would be read at the start of every command.
+  const { spawn } = process.getBuiltinModule('node:child_process');
   const browser = spawn(program, listChromiumArguments(profileFolder), {
     stdio: ['ignore', 'ignore', 'pipe', 'pipe', 'pipe'],
     windowsHide: true,
@@ -135,6 +139,13 @@ async function openTab(send: Send): Promise<string> {
 /** Letters that are only shown on paper want their fonts too, and printing does not wait for them. */
 const LOAD_FONTS = 'Promise.allSettled([...document.fonts].map((font) => font.load())).then(() => document.title)';
 
+const READ_HEADINGS = `[...document.querySelectorAll('h1, h2, h3, h4, h5, h6')].map((heading) => {
+  const texts = [];
+  const walker = document.createTreeWalker(heading, NodeFilter.SHOW_TEXT);
+  while (walker.nextNode() !== null) texts.push(walker.currentNode.data);
+  return texts;
+})`;
+
 async function printPage(
   send: Send,
   url: string,
@@ -149,13 +160,18 @@ async function printPage(
   const lastMs = Date.now() + patienceMs;
   while ((await evaluate(send, 'document.readyState')) !== 'complete' && Date.now() < lastMs) await wait(20);
   const title = await evaluate(send, LOAD_FONTS);
+  const headings = await evaluate(send, READ_HEADINGS);
   const { data } = await send('Page.printToPDF', {
     preferCSSPageSize: true,
     printBackground: true,
     generateTaggedPDF: true,
     generateDocumentOutline: true,
   });
-  return { title: String(title), pdf: Buffer.from(String(data), 'base64') };
+  return {
+    title: String(title),
+    headings: Array.isArray(headings) ? headings.map((texts) => (Array.isArray(texts) ? texts.map(String) : [])) : [],
+    bytes: Buffer.from(String(data), 'base64'),
+  };
 }
 
 async function evaluate(send: Send, expression: string): Promise<unknown> {

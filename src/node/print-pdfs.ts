@@ -50,8 +50,7 @@ export async function printPdfs(order: PrintOrder): Promise<PackFile[]> {
     for (const { path, title, pages } of planned) {
       const parts: PdfPart[] = [];
       for (const page of pages) {
-        const printed = await printer.print(pathToFileURL(join(work, PAGES_FOLDER, page)).href);
-        parts.push({ path: page, title: printed.title, bytes: printed.pdf });
+        parts.push({ path: page, ...(await printer.print(pathToFileURL(join(work, PAGES_FOLDER, page)).href)) });
       }
       const head = { title, language, maker: `lessontide ${KIT_VERSION}` };
       pdfs.push({ path, content: mergePdfs(parts, head, readAddressIn(work)) });

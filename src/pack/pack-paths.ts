@@ -1,4 +1,11 @@
-import { GESTURES_PAGE, LEARNERS_FOLDER, nameKeyAnchor, nameQuizPage } from '../directives/page-names.ts';
+import {
+  GESTURES_PAGE,
+  KEY_PAGE,
+  LEARNERS_FOLDER,
+  nameKeyAnchor,
+  nameKeyPage,
+  nameQuizPage,
+} from '../directives/page-names.ts';
 import type { ResolvedLesson, ResolvedWeek } from '../lesson/model.ts';
 
 /** Where the pages of one lesson stand. */
@@ -6,7 +13,9 @@ export interface LessonPaths {
   readonly page: string;
   /** One for each of the lesson's quizzes, in order. */
   readonly papers: readonly string[];
-  /** Anchors on the key page, one for each of the lesson's quizzes, in order. */
+  /** The answers to the lesson's quizzes; absent where it has none. */
+  readonly key?: string;
+  /** Anchors on the key, one for each of the lesson's quizzes, in order. */
   readonly keyAnchors: readonly string[];
   /** One for each of the lesson's handouts, in order. */
   readonly handouts: readonly string[];
@@ -15,6 +24,7 @@ export interface LessonPaths {
 /** Every page of a pack, as a path from the pack's root with forward slashes; no two are the same. */
 export interface PackPaths {
   readonly start: string;
+  /** The list of the lessons' keys. */
   readonly key: string;
   readonly score: string;
   /** How each gesture is done. */
@@ -28,7 +38,7 @@ export interface PackPaths {
 export function computePackPaths(week: ResolvedWeek): PackPaths {
   const paths: PackPaths = {
     start: 'index.html',
-    key: 'key.html',
+    key: KEY_PAGE,
     score: 'score.html',
     gestures: GESTURES_PAGE,
     learners: `${LEARNERS_FOLDER}/index.html`,
@@ -44,11 +54,17 @@ export function listPackPaths(paths: PackPaths): string[] {
     paths.start,
     ...paths.lessons.map((lesson) => lesson.page),
     paths.key,
+    ...listKeys(paths),
     paths.score,
     paths.gestures,
     paths.learners,
     ...paths.lessons.flatMap((lesson) => [...lesson.papers, ...lesson.handouts]),
   ];
+}
+
+/** The keys of the lessons that have any, in order. */
+export function listKeys({ lessons }: PackPaths): string[] {
+  return lessons.flatMap(({ key }) => key ?? []);
 }
 
 /** The link from one page of a pack to another: both lie at the root or in one folder below it. */
@@ -63,6 +79,7 @@ function computeLessonPaths(lesson: ResolvedLesson): LessonPaths {
   return {
     page: `${lesson.stem}.html`,
     papers: lesson.quizzes.map((quiz) => `${LEARNERS_FOLDER}/${nameQuizPage(lesson.stem, quiz.number)}`),
+    ...(lesson.quizzes.length === 0 ? {} : { key: nameKeyPage(lesson.stem) }),
     keyAnchors: lesson.quizzes.map((quiz) => nameKeyAnchor(lesson.slug, quiz.number)),
     handouts: lesson.handouts.map((handout) => `${LEARNERS_FOLDER}/${handout.page}`),
   };

@@ -7,6 +7,7 @@ import type { Digest } from './page-shell.ts';
 import { renderDayPage } from './pages/day-page.ts';
 import { renderGesturesPage } from './pages/gestures-page.ts';
 import { renderHandoutPage } from './pages/handout-page.ts';
+import { renderKeyListPage } from './pages/key-list-page.ts';
 import { renderKeyPage } from './pages/key-page.ts';
 import { renderLearnersPage } from './pages/learners-page.ts';
 import { createNameBook } from './pages/name-book.ts';
@@ -21,11 +22,15 @@ import { findTitle, tellTitlesApart } from './tell-titles-apart.ts';
 export function planPages(week: ResolvedWeek, digest: Digest): PackFile[] {
   const paths = computePackPaths(week);
   const context = createPageContext(week, paths, digest);
+  const placed = listPlacedLessons(context);
   const learners = planLearnersPages(week, digest);
   const teachers = [
     planPage(paths.start, renderStartPage(context)),
-    ...listPlacedLessons(context).map((each) => planPage(each.paths.page, renderDayPage(context, each))),
-    planPage(paths.key, renderKeyPage(context)),
+    ...placed.map((each) => planPage(each.paths.page, renderDayPage(context, each))),
+    planPage(paths.key, renderKeyListPage(context)),
+    ...placed.flatMap((each) =>
+      each.paths.key === undefined ? [] : [planPage(each.paths.key, renderKeyPage(context, each))],
+    ),
     planPage(paths.score, renderScorePage(context)),
     planPage(paths.gestures, renderGesturesPage(context)),
   ];

@@ -2,7 +2,7 @@ import type { ElementContent } from 'hast';
 import type { Report } from '../content/diagnostic.ts';
 import { describeFound } from '../content/wording.ts';
 import { copyContent } from './copy-content.ts';
-import { foldText, readText } from './fold-text.ts';
+import { foldText, readText, showsSomething } from './fold-text.ts';
 import type { MatchedPair, QuestionSource, RubricRow, WrittenOption, WrittenSource } from './model.ts';
 
 /** A choice has at least 2 options and at most as many as fit beside letters in a narrow column; our own choice. */
@@ -53,11 +53,6 @@ function listAnswerFaults(source: WrittenSource): Fault[] {
 const NO_ANSWER =
   'This question has no answer, expected one for the key; write one (in square brackets, or under `answers` in a questions file).';
 
-/** A picture without a text alternative can still be a question. */
-function showsSomething(node: ElementContent): boolean {
-  return node.type === 'element' || (node.type === 'text' && node.value.trim() !== '');
-}
-
 function listOptionFaults(options: readonly WrittenOption[]): Fault[] {
   const count = options.length;
   if (count < FEWEST_OPTIONS || count > MOST_OPTIONS) {
@@ -81,19 +76,13 @@ function listOptionFaults(options: readonly WrittenOption[]): Fault[] {
       message: `All \`${count}\` options of this choice are right, expected at least one wrong one; add one, or take marks away (${HOW_TO_MARK}).`,
     });
   }
-  return [
-    ...faults,
-    ...listEqual(
-      'Options',
-      'of this choice',
-      options.map(({ content }) => content),
-    ),
-  ];
+  const contents = options.map(({ content }) => content);
+  return [...faults, ...listIndistinct('Option', 'of this choice', contents)];
 }
 
 function listItemFaults(items: readonly (readonly ElementContent[])[]): Fault[] {
   const miscounted = listCountFaults('This question has', items.length, 'things to put in order');
-  return miscounted.length > 0 ? miscounted : listEqual('Items', 'to put in order', items);
+  return miscounted.length > 0 ? miscounted : listIndistinct('Item', 'to put in order', items);
 }
 
 /** Equal ones on either side are ambiguous: what belongs to one belongs to both. */
@@ -102,7 +91,7 @@ function listPairFaults(pairs: readonly MatchedPair[]): Fault[] {
   if (miscounted.length > 0) return miscounted;
   const lefts = pairs.map(({ left }) => left);
   const rights = pairs.map(({ right }) => right);
-  return [...listEqual('Rows', 'on the left', lefts), ...listEqual('Rows', 'on the right', rights)];
+  return [...listIndistinct('Row', 'on the left', lefts), ...listIndistinct('Row', 'on the right', rights)];
 }
 
 function listCountFaults(subject: string, count: number, things: string): Fault[] {
@@ -135,6 +124,15 @@ function listRubricFaults(rubric: readonly RubricRow[], marks: number | undefine
     });
   }
   return faults;
+}
+
+/** Things that cannot be told from others: those with nothing to read or see, else those that read alike. */
+function listIndistinct(thing: string, where: string, contents: readonly (readonly ElementContent[])[]): Fault[] {
+  const empty = contents.flatMap((content, place) => (content.some(showsSomething) ? [] : [place + 1]));
+  if (empty.length === 0) return listEqual(`${thing}s`, where, contents);
+  return empty.map((place) => ({
+    message: `${thing} ${place} ${where} is empty, expected a text or a picture; write it, or take the line out.`,
+  }));
 }
 
 /** Things that read alike, or show the same. */

@@ -15,10 +15,24 @@ function readNode(node: ElementContent): string {
   return node.tagName === 'svg' && typeof ariaLabel === 'string' ? ariaLabel : readText(node.children);
 }
 
-/** A text as a marker compares it: way of encoding (NFC), upper and lower case and white space make no difference. */
+/** Soft hyphens, breaks without width and marks of direction: nobody sees them. Joiners change letters, and stay. */
+const UNSEEN = /[\u00AD\u061C\u200B\u200E\u200F\u202A-\u202E\u2060\u2066-\u2069\uFEFF]/g;
+
+/**
+ * A text as a marker compares it: way of encoding (NFC), upper and lower case, white space and characters that nobody
+ * sees make no difference.
+ */
 export function foldText(text: string): string {
+  const seen = text.replace(UNSEEN, '');
   // Upper case first: it brings "ß" and "ss", and the two small sigmas, together.
-  return text.normalize('NFC').toUpperCase().toLowerCase().normalize('NFC').replace(/\s+/gu, ' ').trim();
+  return seen.normalize('NFC').toUpperCase().toLowerCase().normalize('NFC').replace(/\s+/gu, ' ').trim();
+}
+
+/** Whether a reader gets anything from a tree: words, or a picture, which may do without words. */
+export function showsSomething(node: ElementContent): boolean {
+  if (node.type === 'text') return foldText(node.value) !== '';
+  if (node.type !== 'element') return false;
+  return node.tagName === 'img' || node.tagName === 'svg' || node.children.some(showsSomething);
 }
 
 const foldedNames = new WeakMap<NamedNight, string>();

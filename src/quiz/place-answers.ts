@@ -14,9 +14,9 @@ export type Placing = readonly number[];
  * stand at each place about equally often: the counts differ by one at most. What is to be put in order or matched is
  * never shown solved. Apart from that every order is equally likely.
  *
- * The order hangs on the seed and on all that the key says and the paper does not, workings and reasons among it. So whoever has
- * the seed and the program, but not the key, cannot work the places out; at most they can see whether a whole key that
- * they guessed, word for word, is the right one.
+ * The order hangs on the seed and on all that the key says and the paper does not, workings and reasons among it. So
+ * whoever has the seed and the program, but not the key, cannot work the places out; at most they can see whether a whole
+ * key that they guessed, word for word, is the right one.
  * @param before Placings of the paper before, empty where it asks something else: where both ask the same, the right
  *   option stands elsewhere, unless the counts would differ by more then.
  */
@@ -40,7 +40,7 @@ function findRightPlace(placing: Placing): number | undefined {
   return placing.length > 0 ? placing.indexOf(0) : undefined;
 }
 
-/** What the key says of a question and the paper does not, for the seed; a list, so that words cannot run into each other. */
+/** What the key says of a question and the paper does not; a list, so that words cannot run into each other. */
 function tellKey({ working, hint, answer }: DrawnQuestion): string {
   return JSON.stringify([readText(working), hint, listAnswerTexts(answer)]);
 }

@@ -5,9 +5,11 @@ import type { Stroke } from './timeline-types.ts';
 
 /**
  * Samples a second. The highest tone of the strokes lies at 2,650 Hz, well below half of it, so that a higher rate
- * would add nothing but bytes: a month of 30 nights with its count-in takes 0.96 MB at 60 beats a minute.
+ * would add little but bytes: a month of 30 nights with its count-in takes 0.86 MB at 60 beats a minute. What 8,000 a
+ * second would give beside it, the noise of the touch above 3,600 Hz, lies 29 dB or more below the first 10 ms of a
+ * stroke. At most tempi a beat takes a whole number of samples.
  */
-export const SAMPLE_RATE_HERTZ = 8000;
+export const SAMPLE_RATE_HERTZ = 7200;
 
 /**
  * A hand drum, struck softly. The tones stand to each other as the first three of an ideal round skin, 1 : 1.593 :

@@ -5,7 +5,7 @@ import type { Track } from './timeline-types.ts';
 const HEADER_BYTES = 44;
 const BYTES_PER_SAMPLE = 2;
 /** Samples over which a voice that a quick beat leaves no room for is faded out: 5 ms, so that it does not click. */
-const FADE_SAMPLES = 40;
+const FADE_SAMPLES = 36;
 /** A size in the file has 32 bits, and that of the whole counts 36 bytes more than the samples. */
 const MOST_DATA_BYTES = 2 ** 32 - 1 - 36;
 

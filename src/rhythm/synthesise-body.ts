@@ -43,7 +43,7 @@ export function synthesiseBody(body: StruckBody, rateHertz: number): Float64Arra
   return samples;
 }
 
-/** Samples for which a tone keeps its pitch: 2 ms at 8,000 a second, too short to be heard as a step. */
+/** Samples for which a tone keeps its pitch: 2 ms at 7,200 a second, too short to be heard as a step. */
 const PITCH_STEP = 16;
 
 /** A point that goes around a circle: each sample turns it a little, so that no sine is worked out but once a step. */

@@ -156,8 +156,8 @@ describe('the judges see the faults of a bad page', PATIENCE, () => {
   it('in drawings and tables', async () => {
     const drawings = await lookAt(page, 'drawings');
     expect(drawings.map((fault) => fault.replace(/: .*/s, ''))).toEqual([
-      'without a name',
       'hidden, without words beside it',
+      'without a name',
       'drawings of one name to choose from',
     ]);
     const tables = await lookAt(page, 'tables');

@@ -15,6 +15,7 @@ a { font-size: 10px; line-height: 1 }
 .over { position: absolute; top: 0; left: 0 }
 .dark:focus { outline: none }
 .pale:focus { outline: 3px solid #eee }
+.high { position: absolute; top: 60px; left: 0 }
 .is-chosen { color: #00c }
 .under { position: absolute; bottom: 0; right: 0; width: 60px; height: 30px }
 </style>
@@ -32,14 +33,14 @@ a { font-size: 10px; line-height: 1 }
 <p class="wide">A line that is far wider than the window, and goes on for longer than anyone can see</p>
 <p class="cut">Words that are cut off after a little while</p>
 <p class="frame">Words that scroll in a frame of their own</p>
-<a class="pale" href="#twice">f</a>
+<a class="pale" href="#twice">f</a><a class="high" href="#twice">h</a>
 <a class="under" href="#twice">g</a><div class="under"></div>
 <p class="is-chosen">Chosen by its colour</p><p>Not chosen</p>
 <p>Nuit noire</p>
 <p lang="fr">Nuit noire</p>
 <p lang="fr">The night of</p>
 <div><svg aria-hidden="true"><rect width="9" height="9" /></svg></div>
-<ul class="question"><li><img alt="A gesture" src="missing.png"></li><li><img alt="A gesture" src="missing.png"></li></ul>
+<ul class="question"><li><img alt="A gesture" src="data:image/gif;base64,R0lGODlhAQABAAAAACw="></li><li><img alt="A gesture" src="data:image/gif;base64,R0lGODlhAQABAAAAACw="></li></ul>
 <table><tr><td>1</td></tr></table>
 <table><thead><tr><th></th></tr></thead><tbody><tr><td>1</td></tr></tbody></table>
 <table><tr><th>Night</th><td>1</td></tr></table>

@@ -7,6 +7,7 @@ import { build as bundle } from 'vite';
 import { openLibrary } from '../../src/content/open-library.ts';
 import type { Calendar } from '../../src/content/types.ts';
 import { readContent } from '../../src/node/read-content.ts';
+import { writeNonsenseWeek } from './nonsense-content.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
 
@@ -29,7 +30,7 @@ export interface BuiltPack {
   readonly calendar: Calendar;
   /** Names of the calendar's nights, groups and months. */
   readonly names: readonly string[];
-  /** All that people wrote for this pack by hand: lessons, questions, gestures, school. */
+  /** All that people wrote for this pack by hand: lessons, calendar, questions, gestures, school. */
   readonly authorsText: string;
 }
 
@@ -48,10 +49,7 @@ export interface BuiltPacks {
 
 /** Bundles the command from today's source and builds the packs with it, in a folder outside of the project. */
 export async function buildPacks(): Promise<BuiltPacks> {
-  const folder = mkdtempSync(join(tmpdir(), 'lessontide-browser-'));
-  // The command finds the library that cuts fonts as an installed one does: in node_modules above it.
-  symlinkSync(join(ROOT, 'node_modules'), join(folder, 'node_modules'), 'junction');
-  await bundle({ root: ROOT, mode: 'production', logLevel: 'silent', build: { outDir: join(folder, 'kit') } });
+  const folder = await makeKit();
   const content = join(ROOT, 'content');
   const mixedContent = join(folder, 'mixed-content');
   cpSync(content, mixedContent, { recursive: true });
@@ -73,16 +71,36 @@ export async function buildPacks(): Promise<BuiltPacks> {
   };
 }
 
+/** The first demonstration week in words that run from right to left: nonsense, in a folder to be removed at the end. */
+export async function buildNonsensePack(): Promise<{ readonly folder: string; readonly pack: BuiltPack }> {
+  const folder = await makeKit();
+  writeNonsenseWeek(ROOT, folder);
+  const order = { folder, week: 'round-moon', school: 'saltgrass-point', out: join(folder, 'out') };
+  const pack = await buildPack({ ...order, content: join(folder, 'content'), lessons: join(folder, 'lessons') });
+  return { folder, pack };
+}
+
+/** A new folder outside of the project with the command in it, bundled from today's source. */
+async function makeKit(): Promise<string> {
+  const folder = mkdtempSync(join(tmpdir(), 'lessontide-browser-'));
+  // The command finds the library that cuts fonts as an installed one does: in node_modules above it.
+  symlinkSync(join(ROOT, 'node_modules'), join(folder, 'node_modules'), 'junction');
+  await bundle({ root: ROOT, mode: 'production', logLevel: 'silent', build: { outDir: join(folder, 'kit') } });
+  return folder;
+}
+
 interface Order {
   readonly folder: string;
   readonly week: string;
   readonly school: string;
   readonly content: string;
+  /** Holds the week; absent: the project's. */
+  readonly lessons?: string;
   readonly out: string;
 }
 
-async function buildPack({ folder, week, school, content, out }: Order): Promise<BuiltPack> {
-  const lessons = join(ROOT, 'lessons', week);
+async function buildPack({ folder, week, school, content, out, ...order }: Order): Promise<BuiltPack> {
+  const lessons = join(order.lessons ?? join(ROOT, 'lessons'), week);
   const command = [join(folder, 'kit/lessontide.cjs'), 'build', lessons, '--content', content, '--out', out];
   // A failure carries what the command told.
   execFileSync(process.execPath, command, { cwd: folder, stdio: 'pipe' });
@@ -100,7 +118,7 @@ async function buildPack({ folder, week, school, content, out }: Order): Promise
     names: listNames(calendar),
     authorsText: [
       ...listFiles(lessons).map((path) => readFileSync(join(lessons, path), 'utf8')),
-      ...[...library.questions, ...library.gestures, ...library.schools].map(({ text }) => text),
+      ...[...library.calendars, ...library.questions, ...library.gestures, ...library.schools].map(({ text }) => text),
     ].join('\n'),
   };
 }

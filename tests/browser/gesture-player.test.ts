@@ -4,6 +4,8 @@ import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { createFontCutter } from '../../src/node/cut-fonts.ts';
+import { planFonts } from '../../src/pack/fonts/plan-fonts.ts';
 import { renderWav } from '../../src/rhythm/render-wav.ts';
 import type { Track } from '../../src/rhythm/timeline-types.ts';
 import { makeAssets, makeSvg } from '../content/media/sample-files.ts';
@@ -41,6 +43,8 @@ const RUNS = [
 const HANDOUT = ':::handout[To lead]\n::gesture-sequence{nights="Hidden Moon..Silver Thread" tempo=120}\n:::';
 
 const folder = mkdtempSync(join(tmpdir(), 'lessontide-player-'));
+
+const FONTS = createFontCutter();
 
 /** A drum of some beats at 120 a minute, as a sound file that somebody might have recorded. */
 function record(strokes: Track['strokes']): Uint8Array {
@@ -83,11 +87,11 @@ const RICH: ContentChanges = {
       : text,
 };
 
-function writePack(name: string, lesson: string, changes: ContentChanges = {}): void {
+async function writePack(name: string, lesson: string, changes: ContentChanges = {}): Promise<void> {
   const setting = openContent(FIXED_CONTENT, undefined, changes);
   const { plan, diagnostics } = buildWeek(makeWeek({ 'a.md': writeLesson(lesson) }), setting);
   if (plan === undefined) throw new Error(diagnostics.map(({ message }) => message).join('\n'));
-  for (const { path, content } of plan.files) {
+  for (const { path, content } of [...plan.files, ...(await planFonts(plan.files, FONTS))]) {
     const file = join(folder, name, path);
     mkdirSync(dirname(file), { recursive: true });
     writeFileSync(file, content);
@@ -95,8 +99,8 @@ function writePack(name: string, lesson: string, changes: ContentChanges = {}): 
 }
 
 /** Writes the pack of a week, one like it whose sounds are missing, and one with recordings. */
-function writePacks(): void {
-  writePack('pack', [...RUNS, HANDOUT].join('\n\n'));
+async function writePacks(): Promise<void> {
+  await writePack('pack', [...RUNS, HANDOUT].join('\n\n'));
   cpSync(join(folder, 'pack'), join(folder, 'mute'), { recursive: true });
   rmSync(join(folder, 'mute/sound'), { recursive: true });
   cpSync(join(folder, 'pack'), join(folder, 'short'), { recursive: true });
@@ -104,7 +108,7 @@ function writePacks(): void {
     cutSound(join(folder, 'short/sound', name));
   }
   const run = '::gesture-sequence{nights="Dark Water" recording=drummed}';
-  writePack('rich', `${run}\n\n:::handout[To lead]\n${run}\n:::`, RICH);
+  await writePack('rich', `${run}\n\n:::handout[To lead]\n${run}\n:::`, RICH);
 }
 
 /** Cuts a sound to its first second, its two sizes with it. */
@@ -127,7 +131,7 @@ let browser: Browser;
 let page: Page;
 
 beforeAll(async () => {
-  writePacks();
+  await writePacks();
   browser = await launchBrowser();
   page = await (await browser.newContext({ offline: true })).newPage();
 }, PATIENCE.timeout);
@@ -300,10 +304,12 @@ describe('a run that is played', PATIENCE, () => {
 
   it('complains of nothing, and asks for its own sound alone', async () => {
     const { requests, complaints } = await visit(page, TEACHER);
-    expect(requests).toEqual([TEACHER]);
+    const fonts = ['regular', 'bold'].map((face) => addressOf(`pack/fonts/andika-latin-${face}.woff`));
+    const listOthers = () => [...new Set(requests)].filter((address) => !fonts.includes(address));
+    expect(listOthers()).toEqual([TEACHER]);
     await play(0, 'count 2');
     expect(complaints).toEqual([]);
-    expect([...new Set(requests)]).toEqual([TEACHER, addressOf('pack/sound/beat-120-1.wav')]);
+    expect(listOthers()).toEqual([TEACHER, addressOf('pack/sound/beat-120-1.wav')]);
     expect((await lookAt(page, 'facts', [])).inlineStyles).toEqual([]);
   });
 

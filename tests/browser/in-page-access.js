@@ -73,6 +73,41 @@ Object.assign(globalThis.lookAt, {
     else element.removeAttribute(attribute);
   },
 
+  /** What begins on the left where words run from right to left: lines, and what stands side by side. */
+  unmirrored() {
+    const faults = [];
+    for (const element of document.body.querySelectorAll('*')) {
+      if (!isSeen(element) || element.closest('svg, .strip-groups') !== null) continue;
+      const { direction, display, flexDirection, textAlign } = getComputedStyle(element);
+      const isWord = element.closest('bdi') !== null;
+      if (direction !== 'rtl' && !isWord) faults.push(`runs from left to right: ${describe(element)}`);
+      if (textAlign === 'left') faults.push(`begins on the left: ${describe(element)}`);
+      if (/flex|grid/.test(display) && !flexDirection.startsWith('column')) faults.push(...listTurnedRows(element));
+    }
+    return faults;
+  },
+
+  /** Which way the words of elements run. */
+  directions(selector) {
+    return [...document.querySelectorAll(selector)].map((element) => getComputedStyle(element).direction);
+  },
+
+  /** Letters of Latin, digits and marks of the first such element as they stand from left to right. */
+  shownOrder(selector) {
+    const walker = document.createTreeWalker(document.querySelector(selector), NodeFilter.SHOW_TEXT);
+    const range = document.createRange();
+    const shown = [];
+    while (walker.nextNode()) {
+      for (const [at, letter] of [...walker.currentNode.data].entries()) {
+        range.setStart(walker.currentNode, at);
+        range.setEnd(walker.currentNode, at + 1);
+        if (/[\w.:-]/.test(letter)) shown.push({ letter, left: range.getBoundingClientRect().left });
+      }
+    }
+    shown.sort((a, b) => a.left - b.left);
+    return shown.map(({ letter }) => letter).join('');
+  },
+
   /** Drawings that say nothing to those who do not see them. */
   drawings() {
     const faults = [];
@@ -128,7 +163,8 @@ function nameKind(element) {
 function seeFocus(element) {
   const { outlineStyle, outlineWidth, outlineColor } = getComputedStyle(element);
   const { top, bottom, left, right } = element.getBoundingClientRect();
-  const isOutlined = outlineStyle !== 'none' && Number.parseFloat(outlineWidth) >= 2;
+  // The browser's own ring, `auto`, is wider than it says.
+  const isOutlined = outlineStyle === 'auto' || (outlineStyle !== 'none' && Number.parseFloat(outlineWidth) >= 2);
   const contrast = computeContrast(outlineColor, findGround(element.parentElement));
   const inWindow = bottom > 0 && right > 0 && top < innerHeight && left < innerWidth;
   return {
@@ -191,6 +227,8 @@ function readColour(colour) {
 
 function listStatesOf(element) {
   const classes = [...element.classList].filter((name) => /^(?:is-|ticked$|strong-beat$)/.test(name));
+  // A class that says the same has the look.
+  if (element.closest('[class^="is-"], [class*=" is-"]') !== null) return classes.map((name) => `.${name}`);
   const attributes = ['aria-current', 'aria-pressed', 'aria-expanded'].flatMap((attribute) => {
     const value = element.getAttribute(attribute);
     return value === null || value === 'false' ? [] : [`[${attribute}="${value}"]`];
@@ -209,13 +247,28 @@ function hasOwnWords(element, state) {
   });
 }
 
+/** Neighbours of one row of which the second stands to the right of the first, though nothing placed it there. */
+function listTurnedRows(row) {
+  const parts = [...row.children].filter(isSeen);
+  return parts.slice(1).flatMap((after, index) => {
+    const [first, second] = [parts[index], after].map((part) => part.getBoundingClientRect());
+    const isPlaced = [parts[index], after].some((part) => {
+      const { order, gridColumnStart } = getComputedStyle(part);
+      return order !== '0' || gridColumnStart !== 'auto';
+    });
+    const isBeside = first.top < second.bottom && second.top < first.bottom;
+    return isBeside && !isPlaced && second.left >= first.right - 1 ? [`stands on the right: ${describe(after)}`] : [];
+  });
+}
+
 function readName(drawing) {
-  return (drawing.getAttribute('aria-label') ?? drawing.getAttribute('alt') ?? '').trim();
+  const title = drawing.querySelector(':scope > title')?.textContent;
+  return (title ?? drawing.getAttribute('aria-label') ?? drawing.getAttribute('alt') ?? '').trim();
 }
 
 /** Words, seen or heard, in what a drawing belongs to. */
 function hasWordsBeside(drawing) {
-  const whole = drawing.closest('li, figure, td, th, a, button, p, section, article, details') ?? drawing.parentElement;
+  const whole = drawing.closest('li, figure, td, th, a, button, p, [role="group"], section') ?? drawing.parentElement;
   const copy = whole.cloneNode(true);
   for (const each of copy.querySelectorAll('svg, img')) each.remove();
   return copy.textContent.trim() !== '';

@@ -98,9 +98,9 @@ globalThis.lookAt = {
   },
 };
 
-/** The page's text as it is seen, without what its script adds: the players of runs, the offer of help with marking. */
+/** The page's text as it is seen, without what its script adds: players of runs, help with marking, words on the present day. */
 function readWritten() {
-  const added = [...document.querySelectorAll('.run-player, .marking-offer')];
+  const added = [...document.querySelectorAll('.run-player, .marking-offer, .today-notice:not([hidden])')];
   for (const part of added) part.hidden = true;
   // biome-ignore lint/performance/useDomNodeTextContent: what is wanted is the text as it is seen.
   const text = document.body.innerText;

@@ -73,6 +73,9 @@ interface Answers {
   readonly listStates: readonly string[];
   readonly showState: { readonly hasWords: boolean; readonly clip: Clip };
   readonly setState: undefined;
+  readonly unmirrored: readonly string[];
+  readonly directions: readonly string[];
+  readonly shownOrder: string;
   readonly drawings: readonly string[];
   readonly tables: readonly string[];
   readonly textsIn: readonly string[];

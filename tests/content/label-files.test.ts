@@ -65,8 +65,18 @@ describe('parseLabelFile', () => {
     });
     expect(value).toEqual({ id: 'fr', language: 'fr', labels: { today: 'Auj' } });
     expect(diagnostics.map(({ rule, severity }) => [rule, severity])).toEqual([['label-missing', 'warning']]);
-    expect(diagnostics[0]?.message).toContain('`tonight`');
-    expect(diagnostics[0]?.message).not.toContain('`today`');
+    const [missing] = diagnostics;
+    expect(missing?.message).toMatch(/^`labels`: \d+ labels are missing and will be English; add `weekday-monday`, /);
+    expect(missing?.message).toContain(`and ${LABEL_KEYS.length - 13} more (all are in \`check --json\`).`);
+    expect(missing?.expected?.split(', ')).toEqual(LABEL_KEYS.filter((key) => key !== 'today'));
+  });
+
+  it('names a few missing labels in full', () => {
+    const [french] = files;
+    const text = french?.text.replace(/^ {2}(?:today|tonight):.*\n/gm, '') ?? '';
+    expect(parseLabelFile({ path: 'labels/fr.yaml', text }).diagnostics.map(({ message }) => message)).toEqual([
+      '`labels`: 2 labels are missing and will be English; add `today`, `tonight`.',
+    ]);
   });
 
   it('refuses unknown labels, with a near miss', () => {

@@ -281,6 +281,15 @@ describe('weeks', () => {
     expect(parse('begins: 2026-07-27', 'days: [friday, monday]\n').value?.days).toEqual(['monday', 'friday']);
   });
 
+  it('keep notes for a relief teacher, those for a case apart', () => {
+    const notes = 'relief-notes:\n  - "Who is who"\n  - no-sound: Clap.\n  - rain: "Stay in."\n';
+    expect(parse('begins: 2026-07-27', notes).value?.reliefNotes).toEqual([
+      { text: 'Who is who' },
+      { text: 'Clap.', when: 'no-sound' },
+      { text: 'Stay in.', when: 'rain' },
+    ]);
+  });
+
   it('of a faulty school have no value and no finding of their own', () => {
     const text = 'title: R\nterm: Term 3\nweek: 1\nschool: saltgrass\nfor: All\n';
     const checked = parseWeek({ path: 'lessons/r/week.yaml', text }, { ids: ['saltgrass'], find: () => undefined });

@@ -45,7 +45,7 @@ function describeOutcome(built: BuiltWeek): Record<string, string | undefined> {
   const { week, plan, diagnostics } = built;
   const sheets = listSheets(built);
   const bodies = week?.lessons.map(({ slug, body }) => `== ${slug}\n${layOutHtml(stringifyHast(body))}`);
-  const key = week?.lessons.some(({ quizzes }) => quizzes.length > 0) && plan && listTexts(plan).get('key.html');
+  const keys = plan === undefined ? [] : [...listTexts(plan)].filter(([path]) => path.startsWith('key-'));
   return {
     'messages.txt': sortDiagnostics(diagnostics)
       .map((diagnostic) => `${printDiagnostic(diagnostic, USUAL)}\n`)
@@ -55,7 +55,7 @@ function describeOutcome(built: BuiltWeek): Record<string, string | undefined> {
       sheets.length === 0
         ? undefined
         : sheets.map(([path, html]) => `== ${path}\n${layOutHtml(readMain(html))}`).join(''),
-    'key.html': key ? layOutHtml(readMain(key)) : undefined,
+    'key.html': keys.length > 0 ? keys.map(([, html]) => layOutHtml(readMain(html))).join('') : undefined,
   };
 }
 

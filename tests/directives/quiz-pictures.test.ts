@@ -42,7 +42,7 @@ describe('the author’s own pictures in a quiz', () => {
   });
 
   it('are packed for the key too', () => {
-    const shown = listPictures(listTexts(plan).get('key.html') ?? '');
+    const shown = listPictures(listTexts(plan).get('key-3-wednesday.html') ?? '');
     expect(shown.length).toBeGreaterThanOrEqual(4);
     expect(paths).toEqual(expect.arrayContaining(shown));
   });

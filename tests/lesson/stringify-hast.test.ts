@@ -1,6 +1,6 @@
 import type { Element, Root } from 'hast';
 import { describe, expect, it } from 'vitest';
-import { shareElement } from '../../src/drawing/shared-elements.ts';
+import { partStore, shareElement } from '../../src/drawing/shared-elements.ts';
 import { svgElement } from '../../src/drawing/svg-element.ts';
 import { stringifyHast } from '../../src/lesson/stringify-hast.ts';
 
@@ -31,6 +31,23 @@ describe('stringifyHast', () => {
     const inner = shareElement(part());
     const outer = (child: Element) => svgElement('g', { fill: 'none' }, [child]);
     expect(stringifyHast(page(shareElement(outer(inner))))).toBe(stringifyHast(page(outer(part()))));
+  });
+
+  it('writes shared elements of one text once where there is a store, whichever objects they are', () => {
+    const [one, other] = [shareElement(part()), shareElement(part())];
+    const alone = stringifyHast(page(one));
+    const stored: Root = { type: 'root', children: [...page(one).children, ...page(other).children, partStore] };
+    const text = stringifyHast(stored);
+    expect(text.match(/M0 0h1/g)).toHaveLength(1);
+    expect(text.match(/<use href="#drawn-1"\/>/g)).toHaveLength(4);
+    expect(text).toMatch(/<svg class="figure-store" aria-hidden="true"><g id="drawn-1" class="part".*<\/g><\/svg>$/);
+    expect(stringifyHast(stored)).toBe(text);
+    expect(stringifyHast(page(one))).toBe(alone);
+  });
+
+  it('leaves the store out where nothing stands twice', () => {
+    const once: Root = { type: 'root', children: [svgElement('svg', {}, [shareElement(part())]), partStore] };
+    expect(stringifyHast(once)).toBe(stringifyHast({ type: 'root', children: once.children.slice(0, 1) }));
   });
 
   it('does not let raw nodes through, and changes nothing that is given', () => {

@@ -70,16 +70,17 @@ describe('the browser of the tests', () => {
     mkdirSync(join(folder, 'pages'), { recursive: true });
     const file = join(folder, 'pages', name);
     writeFileSync(file, html);
-    const { title, pdf } = await printer.print(pathToFileURL(file).href);
-    return { title, pdf: await readPdf(pdf) };
+    const { title, headings, bytes } = await printer.print(pathToFileURL(file).href);
+    return { title, headings, pdf: await readPdf(bytes) };
   }
 
   it('prints on the paper that the styles ask for, with tags, headings, language and title', async () => {
-    const { title, pdf } = await print(
+    const { title, headings, pdf } = await print(
       'a page, 100% é #1.html',
       '<!doctype html><html lang="fr"><title>Ma page ō</title><style>@page { size: A5 landscape }</style><h1>Tête</h1><p>Corps</p><h2>Fin</h2>',
     );
     expect(title).toBe('Ma page ō');
+    expect(headings).toEqual([['Tête'], ['Fin']]);
     expect(pdf).toMatchObject({ language: 'fr', isMarked: true, info: { Title: 'Ma page ō' } });
     expect(pdf.sheets.map(({ size }) => size)).toEqual(['210 x 148']);
     expect(pdf.outline).toMatchObject([{ title: 'Tête', below: [{ title: 'Fin' }] }]);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { computePackPaths, linkBetween, listPackPaths } from '../../src/pack/pack-paths.ts';
+import { computePackPaths, linkBetween, listKeys, listPackPaths } from '../../src/pack/pack-paths.ts';
 import { buildFakeQuiz, buildFakeWeek } from './fake-week.ts';
 
 describe('computePackPaths', () => {
@@ -9,6 +9,7 @@ describe('computePackPaths', () => {
       'index.html',
       '1-monday.html',
       'key.html',
+      'key-1-monday.html',
       'score.html',
       'gestures.html',
       'learners/index.html',
@@ -26,13 +27,22 @@ describe('computePackPaths', () => {
     expect(first).toMatchObject({
       page: '1-monday.html',
       papers: ['learners/1-monday-quiz-1.html', 'learners/1-monday-quiz-2.html'],
+      key: 'key-1-monday.html',
       keyAnchors: ['monday-quiz-1', 'monday-quiz-2'],
     });
     expect(second).toMatchObject({
       page: '1-monday-lesson-2.html',
       papers: ['learners/1-monday-lesson-2-quiz-1.html'],
+      key: 'key-1-monday-lesson-2.html',
       keyAnchors: ['monday-lesson-2-quiz-1'],
     });
+  });
+
+  it('has a key for a lesson with a quiz, and none for another', () => {
+    const lessons = [{ head: { day: 'monday' }, quizzes: [] }, { head: { day: 'tuesday' } }] as const;
+    const paths = computePackPaths(buildFakeWeek({ lessons }));
+    expect(paths.lessons.map(({ key }) => key)).toEqual([undefined, 'key-2-tuesday.html']);
+    expect(listKeys(paths)).toEqual(['key-2-tuesday.html']);
   });
 
   it('refuses a week in which two pages would be one file', () => {

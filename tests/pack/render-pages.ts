@@ -7,6 +7,7 @@ import type { Digest } from '../../src/pack/page-shell.ts';
 import { renderDayPage } from '../../src/pack/pages/day-page.ts';
 import { renderGesturesPage } from '../../src/pack/pages/gestures-page.ts';
 import { renderHandoutPage } from '../../src/pack/pages/handout-page.ts';
+import { renderKeyListPage } from '../../src/pack/pages/key-list-page.ts';
 import { renderKeyPage } from '../../src/pack/pages/key-page.ts';
 import type { LearnerFrame } from '../../src/pack/pages/learner-page.ts';
 import { renderLearnersPage } from '../../src/pack/pages/learners-page.ts';
@@ -37,13 +38,14 @@ export function renderPages(week: ResolvedWeek): Map<string, Root> {
   const frame = buildFrame(week);
   const pages = new Map<string, Root>([
     [paths.start, renderStartPage(context)],
-    [paths.key, renderKeyPage(context)],
+    [paths.key, renderKeyListPage(context)],
     [paths.score, renderScorePage(context)],
     [paths.gestures, renderGesturesPage(context)],
   ]);
   const days = listPlacedLessons(context).map((placed) => {
     const { lesson, paths: own } = placed;
     pages.set(own.page, renderDayPage(context, placed));
+    if (own.key !== undefined) pages.set(own.key, renderKeyPage(context, placed));
     const papers = lesson.quizzes.map((quiz, index) => {
       const path = own.papers[index] ?? '';
       pages.set(path, renderPaperPage(quiz.papers, index + 1, frame));
@@ -78,6 +80,11 @@ export function findAll(tree: Root, selector: string): Element[] {
       : element.tagName === selector;
     return fits ? [element] : [];
   });
+}
+
+/** Elements of one kind within an element. */
+export function findInside(element: Element, selector: string): Element[] {
+  return findAll({ type: 'root', children: element.children }, selector);
 }
 
 /** All words in an element or page, style and script left out. */

@@ -29,16 +29,16 @@ const strikesOf = (groups: readonly RunGroup[], rhythm: Rhythm) =>
 
 describe('renderWav', () => {
   it('has the header that arithmetic asks for', () => {
-    // By hand: 2 counts and 2 nights at 60 are 4 s, 32,000 samples at 8,000 a second, 64,000 bytes (0xFA00) after 44 of
-    // header; the size of the form is 64,036 (0xFA24); 16,000 bytes a second (0x3E80).
+    // By hand: 2 counts and 2 nights at 60 are 4 s, 28,800 samples at 7,200 a second (0x1C20), 57,600 bytes (0xE100) after
+    // 44 of header; the size of the form is 57,636 (0xE124); 14,400 bytes a second (0x3840).
     const file = renderWav(trackOf(buildGroups(2), buildRhythm()));
     const hex = [...file.subarray(0, 44)].map((byte) => byte.toString(16).padStart(2, '0')).join(' ');
     expect(hex).toBe(
-      '52 49 46 46 24 fa 00 00 57 41 56 45 66 6d 74 20 10 00 00 00 01 00 01 00 ' +
-        '40 1f 00 00 80 3e 00 00 02 00 10 00 64 61 74 61 00 fa 00 00',
+      '52 49 46 46 24 e1 00 00 57 41 56 45 66 6d 74 20 10 00 00 00 01 00 01 00 ' +
+        '20 1c 00 00 40 38 00 00 02 00 10 00 64 61 74 61 00 e1 00 00',
     );
-    expect(file.length).toBe(64_044);
-    expect(SAMPLE_RATE_HERTZ).toBe(8000);
+    expect(file.length).toBe(57_644);
+    expect(SAMPLE_RATE_HERTZ).toBe(7200);
   });
 
   it.each([
@@ -101,7 +101,7 @@ describe('renderWav', () => {
   });
 
   it('takes less than a megabyte for a month at 60', () => {
-    expect(renderWav(trackOf(monthGroups, buildRhythm())).length).toBe(960_044);
+    expect(renderWav(trackOf(monthGroups, buildRhythm())).length).toBe(864_044);
   });
 
   it('fits into beats that are quicker than its strokes, without a click', () => {
@@ -118,8 +118,8 @@ describe('renderWav', () => {
   it('is nothing but a header for no strokes, and refuses what a file cannot hold', () => {
     const empty: Track = { name: 'beat-60-1', strokes: [], tempi: [], markers: [], totalSeconds: 0 };
     expect(readWav(renderWav(empty)).samples).toHaveLength(0);
-    // By hand: 2^32 - 1 - 36 bytes are 268,435.45 s at 16,000 bytes a second.
-    const tooLong: Track = { ...empty, strokes: ['drum'], tempi: [{ atBeat: 0, beatsPerMinute: 60 / 268_436 }] };
+    // By hand: 2^32 - 1 - 36 bytes are 298,261.62 s at 14,400 bytes a second.
+    const tooLong: Track = { ...empty, strokes: ['drum'], tempi: [{ atBeat: 0, beatsPerMinute: 60 / 298_262 }] };
     expect(() => renderWav(tooLong)).toThrow(RangeError);
   });
 

@@ -68,7 +68,7 @@ export const SKY_QUESTION_LABELS = {
     english: 'The Moon is {phase} {when}, lit {side}.',
     about: 'In the key; {when} is a moment, {side} a side',
   },
-  'quiz-working-faces-sun': { english: 'The lit side always faces the Sun.', about: 'In the key' },
+  'quiz-working-faces-sun': { english: 'The lit side is always turned to the Sun.', about: 'In the key' },
   'quiz-working-side-changed': {
     english: 'Between the night of this lesson and then the light changes sides, as it does at full and at new Moon.',
     about: 'In the key',

@@ -65,6 +65,10 @@ export const TEACHING_LABELS = {
   // Lessons
   'day-sheet-of': { english: '{day} on one page', about: 'Link from a lesson to its day on the start page' },
   'names-on-page': { english: 'Names on this page', about: 'Heading over the names of nights, groups and months' },
+  'wide-table': {
+    english: 'A wide table, to be moved sideways',
+    about: 'Names the frame of a table, for screen readers',
+  },
   'names-months': { english: 'Months', about: 'Heading over the names of months' },
   'see-gesture': { english: 'see its gesture', about: 'After the name of a night, a link to how its gesture is done' },
 } as const satisfies Readonly<Record<string, LabelEntry>>;

@@ -44,6 +44,7 @@ const monthDay = textWhere(isMonthDay, 'a day that every year has, written `MM-D
 export const calendarSchema = keyed({
   title: text(),
   language: language(),
+  'explained-in': z.exactOptional(language()),
   keeper: text('the name of whose knowledge this is'),
   sharing: choice(['open', 'school']),
   note: z.exactOptional(text()),

@@ -6,7 +6,7 @@ import { date, keyed, list, text, weekDay, wholeNumberFrom } from './parts.ts';
 /** What a note for a relief teacher may be kept for, in the order in which a day shows them. */
 export const RELIEF_CASES = ['no-sound', 'no-projector', 'no-copies', 'rain'] as const satisfies readonly ReliefCase[];
 
-const NOTE = `text, or text under one of ${describeChoice(RELIEF_CASES)}`;
+const NOTE = `text, or text under ${describeChoice(RELIEF_CASES)}`;
 
 /** A note as written: text, or text under the case it is for. Which keys there are is checked apart, for a near miss. */
 const reliefNote = z.union([text(), z.record(z.string(), text())], { error: NOTE });

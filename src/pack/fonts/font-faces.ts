@@ -53,13 +53,21 @@ export function nameFontFile({ face, range }: FontFile): string {
   return `andika-${range}-${face}.woff`;
 }
 
-/** The style rules that bring the files in. A browser reads a file only where a character of its range is shown. */
+/**
+ * The style rules that bring the files in. A browser reads a file only where a character of its range is shown, and takes
+ * one that two ranges hold from the rule that comes last: so the first range, which has it, comes last. Where a face has
+ * one file its range need not be told: what the file lacks comes from the next font anyway.
+ */
 export function renderFontFaces(files: readonly FontFile[]): string {
-  return files.map(renderFontFace).join('');
+  const isOnly = (file: FontFile) => files.filter(({ face }) => face === file.face).length === 1;
+  return files
+    .toReversed()
+    .map((file) => renderFontFace(file, isOnly(file) ? '' : `;unicode-range:${FONT_RANGES[file.range]}`))
+    .join('');
 }
 
-function renderFontFace(file: FontFile): string {
+function renderFontFace(file: FontFile, range: string): string {
   const { weight, style } = FONT_FACES[file.face];
   // `swap`: words can be read before the file is, in the next font of the list.
-  return `@font-face{font-family:"Andika";font-style:${style};font-weight:${weight};font-display:swap;src:url("${FONTS_FOLDER}/${nameFontFile(file)}") format("woff");unicode-range:${FONT_RANGES[file.range]}}\n`;
+  return `@font-face{font-family:"Andika";font-style:${style};font-weight:${weight};font-display:swap;src:url("${FONTS_FOLDER}/${nameFontFile(file)}") format("woff")${range}}\n`;
 }

@@ -17,18 +17,23 @@ export type FontRange = keyof typeof FONT_RANGES;
 
 const RANGE_NAMES = Object.keys(FONT_RANGES) as FontRange[];
 
-/** The ranges that hold any character of a text, in a fixed order. */
+/** The ranges that a text needs, in a fixed order. */
 export function listFontRanges(text: string): FontRange[] {
-  return RANGE_NAMES.filter((range) => requirePattern(range).test(text));
+  const ranges = new Set([...new Set(text)].map(findRange));
+  return RANGE_NAMES.filter((range) => ranges.has(range));
 }
 
-/** The characters of a text that a range holds, each once, in order of code points. */
+/** The characters of a text that are taken from a range, each once, in order of code points. */
 export function listCharactersOf(text: string, range: FontRange): string {
-  const pattern = requirePattern(range);
   return [...new Set(text)]
-    .filter((character) => pattern.test(character))
+    .filter((character) => findRange(character) === range)
     .sort()
     .join('');
+}
+
+/** Ranges overlap: a character is taken from the first that holds it. Nothing for one that no range holds. */
+function findRange(character: string): FontRange | undefined {
+  return RANGE_NAMES.find((range) => requirePattern(range).test(character));
 }
 
 const patterns = new Map<FontRange, RegExp>();

@@ -16,6 +16,7 @@ import { searchPage } from './search-page.ts';
 import type { PageSearch } from './searched-page.ts';
 import type { Secret } from './secret.ts';
 import { createSecretSearch } from './secret-search.ts';
+import { splitWords } from './split-words.ts';
 
 /** What the search of a week needs beside the files. */
 export interface LeakSetting {
@@ -79,8 +80,7 @@ export function createLeakFinder(week: ResolvedWeek, { sources, weekFolder, unpa
       let kept: PageSearch | undefined;
       const chooseSearch = (isKept: boolean): PageSearch => {
         if (!isKept) return whole;
-        const sentences = () => createSecretSearch(secrets.filter(isOfTheKey));
-        kept ??= { ...whole, search: sentences(), isKept, findings: new Map() };
+        kept ??= { ...whole, search: createSecretSearch(listWritten(secrets, sources)), isKept, findings: new Map() };
         return kept;
       };
       return files
@@ -100,8 +100,12 @@ export function createLeakFinder(week: ResolvedWeek, { sources, weekFolder, unpa
   };
 }
 
-function isOfTheKey({ kind, telling }: Secret): boolean {
-  return telling === 'anywhere' && kind !== 'note';
+/** Sentences of the key that an author has written: what the kit computes is told of other nights in older packs too. */
+function listWritten(secrets: readonly Secret[], sources: readonly SourceFile[]): Secret[] {
+  const texts = sources.map(({ text }) => ` ${splitWords(text).join(' ')} `);
+  return secrets.filter(({ kind, telling, words }) => {
+    return telling === 'anywhere' && kind !== 'note' && texts.some((text) => text.includes(` ${words.join(' ')} `));
+  });
 }
 
 function isPrint({ path, isKept }: SearchedFile): boolean {

@@ -17,7 +17,7 @@ import { joinWithDots, type PageContext, type PlacedLesson } from './page-contex
 import { styleLesson } from './page-styles.ts';
 import { listSheets } from './sheet-links.ts';
 import { renderStepTimes } from './step-times.ts';
-import { tagAuthors } from './tag-authors.ts';
+import { tagAuthors } from '../../content/tag-authors.ts';
 
 /**
  * A lesson's page for the teacher: its steps and what it needs at a glance, the lesson itself, then what somebody may not
@@ -119,10 +119,11 @@ function renderHelp({ week, paths }: PageContext, { lesson }: PlacedLesson): Ele
   );
 }
 
-function renderKeyLink({ week, paths }: PageContext, placed: PlacedLesson): Element[] {
+function renderKeyLink({ week }: PageContext, placed: PlacedLesson): Element[] {
   const { labels } = week;
-  if (placed.lesson.quizzes.length === 0) return [];
-  const href = `${paths.key}#${placed.paths.keyAnchors[0] ?? ''}`;
+  const { key, keyAnchors } = placed.paths;
+  if (key === undefined) return [];
+  const href = `${key}#${keyAnchors[0] ?? ''}`;
   return [
     renderPart('answers', labels.text('answers'), [
       h('p', { className: ['link-list'] }, [

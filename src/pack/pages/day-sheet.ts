@@ -18,7 +18,7 @@ import {
 import { hasWeekNotes, RELIEF_ID, renderReliefCases } from './relief-notes.ts';
 import { listSheets } from './sheet-links.ts';
 import { renderStepTimes } from './step-times.ts';
-import { tagAuthors } from './tag-authors.ts';
+import { tagAuthors } from '../../content/tag-authors.ts';
 
 /** What a day's sheet says of its week. */
 export interface WeekFrame {
@@ -138,21 +138,18 @@ function renderWho(context: PageContext, { lesson }: PlacedLesson): ElementConte
 }
 
 /** Leads to the key, and says that it is not for learners. */
-function renderAnswers({ week, paths }: PageContext, placed: PlacedLesson): ElementContent[] {
+function renderAnswers({ week }: PageContext, placed: PlacedLesson): ElementContent[] {
   const { labels } = week;
   const { quizzes, tonight } = placed.lesson;
-  if (quizzes.length === 0) return [];
+  const { key, keyAnchors } = placed.paths;
+  if (key === undefined) return [];
   const day = labels.date(tonight.date, 'day');
   const items = quizzes.map((quiz, index) =>
     h('li', [
-      h(
-        'a',
-        { href: `${paths.key}#${placed.paths.keyAnchors[index] ?? ''}` },
-        labels.text('key-to', { title: quiz.title }),
-      ),
+      h('a', { href: `${key}#${keyAnchors[index] ?? ''}` }, labels.text('key-to', { title: quiz.title })),
       h('span', { className: ['print-only', 'page-name'] }, [
         ' (',
-        ...fillLabel(labels, 'key-in-print', { page: [h('bdi', paths.key)], day }),
+        ...fillLabel(labels, 'key-in-print', { page: [h('bdi', key)], day }),
         ')',
       ]),
     ]),

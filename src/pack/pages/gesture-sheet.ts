@@ -14,7 +14,7 @@ import {
 import { nameNightAnchor } from '../../directives/page-names.ts';
 import type { ResolvedWeek } from '../../lesson/model.ts';
 import type { PageContext } from './page-context.ts';
-import { tagAuthors } from './tag-authors.ts';
+import { tagAuthors } from '../../content/tag-authors.ts';
 
 /** A night of the calendar with all that a teacher needs to show its gesture. */
 export interface SheetNight {

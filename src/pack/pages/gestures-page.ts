@@ -9,7 +9,7 @@ import { renderKeeperNote } from './how-we-know.ts';
 import { renderPackNav } from './pack-nav.ts';
 import { joinWithDots, type PageContext } from './page-context.ts';
 import { pageStyles } from './page-styles.ts';
-import { tagAuthors } from './tag-authors.ts';
+import { tagAuthors } from '../../content/tag-authors.ts';
 
 /**
  * How each gesture is done, for who has never seen them: every night of the calendar, by groups, drawn from all sides

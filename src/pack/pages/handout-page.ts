@@ -7,7 +7,7 @@ import { computeRoomMm } from './handout-room.ts';
 import { holdsClass } from './holds-class.ts';
 import { type LearnerFrame, renderLearnerPage } from './learner-page.ts';
 import { styleHandout } from './page-styles.ts';
-import { tagAuthors } from './tag-authors.ts';
+import { tagAuthors } from '../../content/tag-authors.ts';
 
 /** A sheet for one learner: lines for name and date, the title, and what the author wrote. */
 export function renderHandoutPage(handout: Handout, frame: LearnerFrame): Root {

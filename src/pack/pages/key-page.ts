@@ -2,48 +2,42 @@ import type { Element, Root } from 'hast';
 import { h } from 'hastscript';
 import type { Labels } from '../../content/labels.ts';
 import type { KeyPaper, QuizSheet } from '../../quiz/model.ts';
-import { renderPageShell } from '../page-shell.ts';
 import { renderKeyAnswer } from './key-answer.ts';
 import { renderKeyGuide } from './key-guide.ts';
+import { renderKeyShell } from './key-shell.ts';
 import { renderMarkSheet } from './mark-sheet.ts';
 import { renderMarkingAnswers, renderMarkingWords } from './marking-help.ts';
 import { markingScript } from './marking-script.ts';
-import { renderPackNav } from './pack-nav.ts';
-import { joinWithDots, listPlacedLessons, type PageContext, type PlacedLesson } from './page-context.ts';
+import {
+  countQuizzesBefore,
+  joinWithDots,
+  listPlacedLessons,
+  type PageContext,
+  type PlacedLesson,
+} from './page-context.ts';
 import { pageStyles } from './page-styles.ts';
 
-/** All answers of the week's quizzes, each quiz with a mark sheet. Every section, and so every print, says whose it is. */
-export function renderKeyPage(context: PageContext): Root {
-  const { week, paths } = context;
-  const { labels, plan } = week;
-  const quizzes = listPlacedLessons(context)
-    .flatMap((placed) => placed.lesson.quizzes.map((quiz, index) => ({ placed, quiz, index })))
-    .map(({ placed, quiz, index }, before) =>
-      renderQuizKey(context, placed, quiz, before + 1, placed.paths.keyAnchors[index] ?? ''),
-    );
-  return renderPageShell(
-    {
-      labels,
-      title: `${labels.text('answer-key')}: ${plan.title}`,
-      kind: 'key-page',
-      styles: pageStyles.key,
-      ...(quizzes.length === 0 ? {} : { script: markingScript }),
-      skipLabel: labels.text('skip-link'),
-      runningLine: `${labels.text('answer-key')} · ${labels.text('teacher-only')} · ${plan.title}`,
-      header: [
-        renderPackNav(context, paths.key),
-        h('div', { className: ['key-head'] }, [
-          h('p', { className: ['eyebrow'] }, joinWithDots([plan.title, plan.for])),
-          h('h1', labels.text('answer-key')),
-          h('p', { className: ['teacher-only'] }, labels.text('teacher-only')),
-        ]),
-      ],
-      main:
-        quizzes.length === 0 ? [h('p', labels.text('no-quiz-this-week'))] : [...quizzes, renderMarkingWords(labels)],
-      footer: [h('p', labels.text('key-stays-with-teacher'))],
-    },
-    context.digest,
-  );
+/**
+ * All answers of a lesson's quizzes, each quiz with a mark sheet. Every section, and so every print, says whose it is.
+ * @throws Error when the lesson has no quiz
+ */
+export function renderKeyPage(context: PageContext, placed: PlacedLesson): Root {
+  const { labels, plan } = context.week;
+  const { lesson, paths } = placed;
+  if (paths.key === undefined) throw new Error(`The lesson \`${lesson.slug}\` has no quiz.`);
+  const before = countQuizzesBefore(listPlacedLessons(context), lesson);
+  return renderKeyShell(context, {
+    path: paths.key,
+    of: `${lesson.head.title} · ${labels.date(lesson.tonight.date, 'day')} · ${plan.title}`,
+    styles: pageStyles.key,
+    script: markingScript,
+    main: [
+      ...lesson.quizzes.map((quiz, index) =>
+        renderQuizKey(context, placed, quiz, before + index + 1, paths.keyAnchors[index] ?? ''),
+      ),
+      renderMarkingWords(labels),
+    ],
+  });
 }
 
 function renderQuizKey(

@@ -71,24 +71,22 @@ function renderList(context: PageContext, entries: readonly BookEntry[]): Elemen
   );
 }
 
-/** A line with how a name is said and the ways to hear it and to see its gesture, then a line with what it means. */
+/** A line with how a name is said and, on a screen, ways to hear it and to see its gesture; then what it means. */
 function renderWords(context: PageContext, entry: BookEntry, name: readonly Element[]): ElementContent[] {
   const { labels, namesLanguage } = context.view;
-  const parts = [
-    [...name],
-    ...(entry.say === undefined
+  const say =
+    entry.say === undefined
       ? []
-      : [
-          fillLabel(labels, 'say-name', {
-            say: [h('span', { className: ['name-said'], lang: namesLanguage }, entry.say)],
-          }),
-        ]),
-    ...renderWays(context, entry),
-  ];
-  const line = joinWithDots(parts);
+      : fillLabel(labels, 'say-name', { say: [h('span', { lang: namesLanguage }, entry.say)] });
+  const words = joinWithDots([[...name], say]);
+  const ways = renderWays(context, entry);
+  const line =
+    ways.length === 0
+      ? words
+      : [...words, h('span', { className: ['screen-only'] }, [{ type: 'text', value: ' · ' }, ...joinWithDots(ways)])];
   return [
-    ...(line.length === 0 ? [] : [h('p', { className: ['name-line'] }, line)]),
-    ...(entry.meaning === undefined ? [] : [h('p', { className: ['name-meaning'] }, entry.meaning)]),
+    ...(line.length === 0 ? [] : [h('p', line)]),
+    ...(entry.meaning === undefined ? [] : [h('p', entry.meaning)]),
   ];
 }
 
@@ -98,15 +96,13 @@ function renderWays({ week, paths, view }: PageContext, { name, nightNumber }: B
   const hidden = h('span', { className: ['visually-hidden'] }, [renderName(name, view.namesLanguage)]);
   const sound = calendar.spokenNames.get(nightNumber)?.sound;
   const key = almanac.run[nightNumber - 1]?.gesture;
-  const way = (href: string, words: ElementContent[]) => [h('a', { className: ['name-way'], href }, words)];
+  const hasGesture = key !== undefined && gestures.gestures[key] !== undefined;
   return [
-    ...(sound === undefined ? [] : [way(addressSound(sound), fillLabel(labels, 'hear-name', { name: [hidden] }))]),
-    ...(key === undefined || gestures.gestures[key] === undefined
+    ...(sound === undefined
       ? []
-      : [
-          way(`${paths.gestures}#${nameNightAnchor(nightNumber)}`, [
-            { type: 'text', value: labels.text('see-gesture') },
-          ]),
-        ]),
+      : [[h('a', { href: addressSound(sound) }, fillLabel(labels, 'hear-name', { name: [hidden] }))]]),
+    ...(hasGesture
+      ? [[h('a', { href: `${paths.gestures}#${nameNightAnchor(nightNumber)}` }, labels.text('see-gesture'))]]
+      : []),
   ];
 }

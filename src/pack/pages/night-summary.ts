@@ -3,6 +3,7 @@ import { h } from 'hastscript';
 import { fillLabel } from '../../content/fill-label.ts';
 import type { Labels } from '../../content/labels.ts';
 import { renderName } from '../../content/render-name.ts';
+import { tagAuthors } from '../../content/tag-authors.ts';
 import { addressSound } from '../../directives/gestures/run-sound.ts';
 import { isThinMoon, type NightCard, sayClock } from '../../directives/night-card.ts';
 import { sayMoon } from '../../directives/say-moon.ts';
@@ -18,7 +19,7 @@ const MOON_RADIUS_PX = 90;
  */
 export function renderNightSummary(context: PageContext, card: NightCard, classBegins: string): Element {
   const { labels } = context.week;
-  const { namesLanguage } = context.view;
+  const { namesLanguage, explainedIn = labels.language } = context.view;
   const { night } = card.record;
   return h('div', { className: ['tonight'] }, [
     renderDrawing(card, labels),
@@ -26,7 +27,9 @@ export function renderNightSummary(context: PageContext, card: NightCard, classB
       h('p', { className: ['tonight-name'] }, [renderName(night.name, namesLanguage)]),
       ...renderSay(context, card),
       h('p', { className: ['tonight-sentence'] }, [h('q', [renderName(card.sentence, namesLanguage)])]),
-      ...(night.meaning === undefined ? [] : [h('p', { className: ['tonight-meaning'] }, night.meaning)]),
+      ...(night.meaning === undefined
+        ? []
+        : [h('p', { className: ['tonight-meaning'], ...tagAuthors(labels.language, explainedIn) }, night.meaning)]),
       h('p', { className: ['tonight-class'] }, sayClassTime(context, card, classBegins)),
       ...renderCare(card, labels),
       h('p', { className: ['tonight-place'] }, describePlace(context, card)),

@@ -1,6 +1,6 @@
 import type { Element } from 'hast';
 import { h } from 'hastscript';
-import { linkBetween } from '../pack-paths.ts';
+import { linkBetween, listKeys } from '../pack-paths.ts';
 import { groupByDate, listPlacedLessons, type PageContext } from './page-context.ts';
 import type { SheetLink } from './sheet-links.ts';
 
@@ -21,15 +21,17 @@ export function renderPackNav(context: PageContext, current: string): Element {
       ...days,
       renderItem(current, paths.score, labels.text('month-for-wall')),
       renderItem(current, paths.gestures, labels.text('how-gestures-go')),
-      renderItem(current, paths.key, labels.text('answer-key')),
+      renderItem(current, paths.key, labels.text('answer-key'), listKeys(paths)),
       renderItem(current, paths.learners, labels.text('for-learners')),
     ]),
   ]);
 }
 
-function renderItem(current: string, path: string, words: string): Element {
-  const here = path === current;
-  return h('li', [h('a', { href: linkBetween(current, path), ...(here ? { ariaCurrent: 'page' } : {}) }, words)]);
+/** @param inside Paths of pages that the page leads to and that have no item of their own: on one of them, it is marked. */
+function renderItem(current: string, path: string, words: string, inside: readonly string[] = []): Element {
+  const here = path === current ? 'page' : inside.includes(current) ? 'true' : undefined;
+  const mark = here === undefined ? {} : { ariaCurrent: here };
+  return h('li', [h('a', { href: linkBetween(current, path), ...mark }, words)]);
 }
 
 /** Links to papers and handouts, with what each is. */

@@ -20,7 +20,10 @@ export interface PlacedLesson {
 
 /** @param paths The paths of the same week, from `computePackPaths`. */
 export function createPageContext(week: ResolvedWeek, paths: PackPaths, digest: Digest): PageContext {
-  return { week, paths, digest, view: { labels: week.labels, namesLanguage: week.calendar.language } };
+  const { labels, calendar } = week;
+  const view = { labels, namesLanguage: calendar.language };
+  const { explainedIn } = calendar;
+  return { week, paths, digest, view: explainedIn === undefined ? view : { ...view, explainedIn } };
 }
 
 /** The week's lessons with their paths, in order. Throws when the paths belong to another week. */

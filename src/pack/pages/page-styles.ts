@@ -33,6 +33,7 @@ export const pageStyles = {
   start: joinSheets(directives, moon, steps, start, printA4),
   lesson: styleLesson(ALL),
   key: joinSheets(moon, figure, key, marking, printA4),
+  keyList: joinSheets(key, learners, printA4),
   paper: joinSheets(moon, figure, paper, printA4),
   handout: styleHandout(ALL),
   learners: joinSheets(learners, printA4),

@@ -1,10 +1,10 @@
 import type { Element } from 'hast';
 import { h } from 'hastscript';
 import { RELIEF_CASES } from '../../content/schemas/week.ts';
+import { tagAuthors } from '../../content/tag-authors.ts';
 import type { ReliefCase } from '../../content/types.ts';
 import type { ResolvedLesson, ResolvedWeek } from '../../lesson/model.ts';
 import type { PageContext } from './page-context.ts';
-import { tagAuthors } from './tag-authors.ts';
 
 /** Anchor of the notes for the whole week. */
 export const RELIEF_ID = 'good-to-know';

@@ -11,7 +11,7 @@ const MOON_RADIUS_PX = 18;
 export function renderWeekStrip(context: PageContext, days: readonly PlacedLesson[][]): Element {
   const { labels } = context.week;
   const whole = h('li', { className: ['week-tab'] }, [
-    h('a', { className: ['day-tab'], href: `#${WEEK_ID}` }, labels.text('whole-week')),
+    h('a', { className: ['week-link'], href: `#${WEEK_ID}` }, labels.text('whole-week')),
   ]);
   return h('nav', { className: ['strip'], ariaLabel: labels.text('days-of-week') }, [
     h('ol', { className: ['plain-list'] }, [

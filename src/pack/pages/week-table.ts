@@ -1,10 +1,10 @@
 import type { Element, ElementContent } from 'hast';
 import { h } from 'hastscript';
 import { renderName } from '../../content/render-name.ts';
+import { tagAuthors } from '../../content/tag-authors.ts';
 import { renderMoon } from '../../drawing/moon.ts';
 import { joinWithDots, type PageContext, type PlacedLesson } from './page-context.ts';
 import { listSheets } from './sheet-links.ts';
-import { tagAuthors } from './tag-authors.ts';
 
 /** Anchor of the week at a glance. */
 export const WEEK_ID = 'week';

@@ -53,6 +53,12 @@ export function mergeOutlines(placed: readonly PlacedPart[], nextNumber: () => n
     else entries.push({ number, value: pdfDictionary({ ...links, ...value }) });
     for (const [child, change] of below) changes.set(child, change);
   }
+  for (const { part, placing } of placed) {
+    for (const [heading, title] of part.headingTitles) {
+      const number = placing.numberOf(heading);
+      if (number !== undefined) changes.set(number, { Title: writePdfText(title), ...changes.get(number) });
+    }
+  }
   const root = pdfDictionary({
     Type: pdfWord('/Outlines'),
     First: refer(parts[0]?.number),

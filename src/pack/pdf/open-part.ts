@@ -1,6 +1,7 @@
+import { nameHeadings, type OutlineEntry } from './name-headings.ts';
 import { type PdfDocument, parsePdf } from './parse-pdf.ts';
 import { PdfFormatError } from './pdf-format-error.ts';
-import { readPdfBytes } from './pdf-text.ts';
+import { readPdfBytes, readPdfText } from './pdf-text.ts';
 import { findEntry, findNumber, hasName, type PdfObject, type PdfValue } from './pdf-value.ts';
 
 /** A page of the pack as a browser has printed it. */
@@ -9,6 +10,8 @@ export interface PdfPart {
   readonly path: string;
   /** Title of the page: a document of several parts lists them by it. */
   readonly title: string;
+  /** The page's own headings in order, each as the texts in it, shown on paper or not. */
+  readonly headings: readonly (readonly string[])[];
   readonly bytes: Uint8Array;
 }
 
@@ -33,6 +36,8 @@ export interface OpenedPart {
   readonly tags: PdfValue;
   /** Entries of the headings' outline that stand in no other; there may be none. */
   readonly headings: readonly number[];
+  /** Better titles for entries of the outline, by their numbers. */
+  readonly headingTitles: ReadonlyMap<number, string>;
   /** What links within the page lead to, by name as it is written, without the slash. */
   readonly anchors: ReadonlyMap<string, PdfValue>;
   /** Objects of the file itself, which those of the whole document replace. */
@@ -46,7 +51,7 @@ export interface OpenedPart {
  * @throws PdfFormatError for a file that has no tags or is written in another form than Chromium's.
  */
 export function openPart(
-  { title, bytes }: PdfPart,
+  { title, headings: texts, bytes }: PdfPart,
   readAddress: ReadAddress,
   isInDocument: (path: string) => boolean,
 ): OpenedPart {
@@ -58,6 +63,7 @@ export function openPart(
   if (catalog === undefined || pageTree === undefined) throw new PdfFormatError('a file without pages');
   if (tags === undefined) throw new PdfFormatError('a file without tags');
   const anchors = find(findEntry(catalog, 'Dests'));
+  const headings = listBeside(document, findReference(find(findEntry(catalog, 'Outlines')), 'First'));
   return {
     title,
     document,
@@ -66,7 +72,11 @@ export function openPart(
     pageCount: findNumber(objects.get(pageTree)?.value, 'Count') ?? 0,
     firstPage: findFirstPage(document, pageTree),
     tags,
-    headings: listHeadings(document, catalog),
+    headings,
+    headingTitles: nameHeadings(
+      headings.flatMap((heading) => listEntries(document, heading)),
+      texts,
+    ),
     anchors: anchors?.type === 'dictionary' ? anchors.entries : new Map(),
     replaced: listReplaced(document, catalog, tags),
     droppedLinks: new Set(
@@ -105,14 +115,24 @@ function findFirstPage({ objects }: PdfDocument, pageTree: number): number {
   throw new PdfFormatError('a file without a first page');
 }
 
-function listHeadings({ find, objects }: PdfDocument, catalog: PdfValue): number[] {
-  const headings: number[] = [];
-  let next = findReference(find(findEntry(catalog, 'Outlines')), 'First');
-  while (next !== undefined && !headings.includes(next)) {
-    headings.push(next);
+/** An entry of the outline and those that follow it below the same one. */
+function listBeside({ objects }: PdfDocument, first: number | undefined): number[] {
+  const beside: number[] = [];
+  for (let next = first; next !== undefined && !beside.includes(next); ) {
+    beside.push(next);
     next = findReference(objects.get(next)?.value, 'Next');
   }
-  return headings;
+  return beside;
+}
+
+/** An entry of the outline and all below it, in the order of the page. */
+function listEntries(document: PdfDocument, number: number): OutlineEntry[] {
+  const entry = document.objects.get(number)?.value;
+  const title = document.find(findEntry(entry, 'Title'));
+  return [
+    { number, title: title?.type === 'word' ? readPdfText(title) : '' },
+    ...listBeside(document, findReference(entry, 'First')).flatMap((child) => listEntries(document, child)),
+  ];
 }
 
 function listReplaced({ find, trailer }: PdfDocument, catalog: PdfValue, tags: PdfValue): Set<number> {

@@ -25,3 +25,12 @@ export function readPdfBytes(word: PdfWord): string | undefined {
     return ESCAPES[letter] ?? letter.replace(/[\r\n]/g, '');
   });
 }
+
+/** The text of a string as Chromium writes it: ASCII, or UTF-16 behind its mark. Empty for what is no string. */
+export function readPdfText(word: PdfWord): string {
+  const bytes = readPdfBytes(word) ?? '';
+  if (!bytes.startsWith('\u00fe\u00ff')) return bytes;
+  const units: number[] = [];
+  for (let at = 2; at + 1 < bytes.length; at += 2) units.push(bytes.charCodeAt(at) * 256 + bytes.charCodeAt(at + 1));
+  return units.map((unit) => String.fromCharCode(unit)).join('');
+}

@@ -1,6 +1,6 @@
 import { LEARNERS_FOLDER, nameInAscii } from '../../directives/page-names.ts';
 import type { ResolvedWeek } from '../../lesson/model.ts';
-import { computePackPaths } from '../pack-paths.ts';
+import { computePackPaths, listKeys } from '../pack-paths.ts';
 
 /** A PDF file of a pack, and what it is made of. */
 export interface PlannedPdf {
@@ -33,7 +33,7 @@ export function planPdfs(week: ResolvedWeek): PlannedPdf[] {
     {
       path: name(PDF_FOLDER, 'teacher'),
       title: labels.text('pdf-teacher', { title }),
-      pages: [paths.start, ...paths.lessons.map(({ page }) => page), paths.key, paths.gestures],
+      pages: [paths.start, ...paths.lessons.map(({ page }) => page), ...listKeys(paths), paths.gestures],
     },
     {
       path: name(PDF_FOLDER, 'wall-a3'),

@@ -63,7 +63,7 @@ function see({ almanac }: QuizFacts, record: NightRecord): LitNight[] {
 function makeInstance(facts: QuizFacts, night: LitNight, level: 1 | 2 | 3): QuestionInstance {
   const { record, moon, side } = night;
   const { labels } = facts;
-  const when = sayMoment(moon.atMs, facts.almanac.place.timeZone, labels, record.date);
+  const when = sayMoment(facts, moon.atMs, record.date);
   return {
     kind: 'choice',
     asks: `lit side in the night of ${record.date}`,

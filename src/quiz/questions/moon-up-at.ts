@@ -143,15 +143,11 @@ function renderPlace({ labels }: QuizFacts, place: MoonWhereabouts): ElementCont
   return fillLabel(labels, `quiz-moon-${place}`, {});
 }
 
-function say({ almanac, labels }: QuizFacts, atMs: InstantMs): string {
-  return sayMoment(atMs, almanac.place.timeZone, labels);
-}
-
 function renderPrompt(facts: QuizFacts, { atMs, up }: MoonMoment, level: Level): ElementContent[] {
   const { labels } = facts;
-  const when = say(facts, atMs);
+  const when = sayMoment(facts, atMs);
   if (level === 1 && up !== undefined) {
-    const times = { rise: say(facts, up.fromMs), set: say(facts, up.untilMs) };
+    const times = { rise: sayMoment(facts, up.fromMs), set: sayMoment(facts, up.untilMs) };
     return fillLabel(labels, 'quiz-ask-moon-at-between', { ...times, when });
   }
   if (level === 3) return fillLabel(labels, 'quiz-ask-moon-at', { when });
@@ -164,6 +160,11 @@ function renderWorking(facts: QuizFacts, { whereabouts, up }: MoonMoment): Eleme
   const times =
     up === undefined
       ? []
-      : [fillLabel(labels, 'quiz-working-rise-and-set', { rise: say(facts, up.fromMs), set: say(facts, up.untilMs) })];
+      : [
+          fillLabel(labels, 'quiz-working-rise-and-set', {
+            rise: sayMoment(facts, up.fromMs),
+            set: sayMoment(facts, up.untilMs),
+          }),
+        ];
   return joinSentences([...times, fillLabel(labels, `quiz-working-moon-${whereabouts}`, {})]);
 }

@@ -49,6 +49,17 @@ describe('renderFigure', () => {
     expect(mirrored.children[0]).toBe(first.children[0]);
   });
 
+  it('draws the two arms of a gesture of both hands alike, one of them flipped', () => {
+    const [drawing] = renderFigureParts(makeGesture({ both: pose('open', 'face', 'front', 'up') }), 'facing');
+    const arms = drawing?.type === 'element' ? drawing.children.slice(1) : [];
+    const flipped = arms.flatMap((arm) =>
+      arm.type === 'element' && arm.properties['transform'] !== undefined ? arm.children : [],
+    );
+    const straight = arms.filter((arm) => arm.type === 'element' && arm.properties['transform'] === undefined);
+    expect(flipped).toHaveLength(1);
+    expect(flipped.map((arm) => toHtml(arm))).toEqual(straight.map((arm) => toHtml(arm)));
+  });
+
   it('shows a picture of the author instead, in the same box and the same in every view', () => {
     const picture = { file: 'a.png', packName: 'picture-1.png', widthPx: 9, heightPx: 9, bytes: new Uint8Array() };
     for (const view of VIEWS) {

@@ -13,6 +13,7 @@ describe('the ranges of the typeface', () => {
     ['Round Moon', ['latin']],
     ['Te Rā, ʻokina and é', ['latin', 'latin-ext']],
     ['Ночь', ['cyrillic']],
+    ['œuf', ['latin']],
     ['漢', []],
     ['', []],
   ] as const)('of “%s” are found', (text, ranges) => {
@@ -22,5 +23,8 @@ describe('the ranges of the typeface', () => {
   it('give the characters that each holds, once and in order', () => {
     expect(listCharactersOf('ōba ab ō', 'latin')).toBe(' ab');
     expect(listCharactersOf('ōba ab ō', 'latin-ext')).toBe('ō');
+    // In the list of both.
+    expect(listCharactersOf('œō', 'latin')).toBe('œ');
+    expect(listCharactersOf('œō', 'latin-ext')).toBe('ō');
   });
 });

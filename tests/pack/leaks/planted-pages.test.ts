@@ -292,6 +292,8 @@ describe('what no page for learners may have is found', () => {
     ['hidden text', '<p hidden>a hidden line</p>', 'a hidden line'],
     ['text that a style hides', '<p style="display: none">a hidden line</p>', 'a hidden line'],
     ['a template', '<template><p>a hidden line</p></template>', 'a hidden line'],
+    ['a style for one place', '<style>li:nth-child(3) { top: 0 }</style>', 'li:nth-child(3) { top: 0 }'],
+    ['a style behind a typeface', '<style>@font-face{}li:last-child{}</style>', '@font-face{}li:last-child{}'],
   ])('%s', (_what, planted, told) => {
     for (const path of [PAPERS, HANDOUT, LIST]) {
       const found = findPlanted(path, '</main>', `${planted}</main>`);

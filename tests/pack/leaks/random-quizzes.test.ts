@@ -64,7 +64,7 @@ it('random quizzes have no leak', () => {
       expect(opened.find()).toEqual([]);
       expect(opened.find(opened.files, 'built')).toEqual([]);
     }),
-    { numRuns: 40 },
+    { numRuns: 30 },
   );
 });
 
@@ -81,6 +81,6 @@ it('a sentence of their key is found wherever it is put', () => {
         expect(found.length).toBeGreaterThan(0);
       }
     }),
-    { numRuns: 20 },
+    { numRuns: 12 },
   );
 });

@@ -1,6 +1,8 @@
+import { h } from 'hastscript';
 import { describe, expect, it } from 'vitest';
+import { renderName } from '../../../src/content/render-name.ts';
 import { buildFakeWeek, type FakeWeekOptions } from '../fake-week.ts';
-import { findAll, readText, renderPages } from '../render-pages.ts';
+import { findAll, findInside, readText, renderPages } from '../render-pages.ts';
 
 const renderMonday = (options?: FakeWeekOptions) => {
   const page = renderPages(buildFakeWeek(options)).get('1-monday.html');
@@ -15,12 +17,38 @@ describe('renderDayPage', () => {
     const page = renderMonday();
     expect(findAll(page, 'h1').map(readText)).toEqual(['Lesson 1']);
     expect(findAll(page, '.lesson-head').map(readText)).toEqual([
-      'Monday 27 July 2026 · Night: Eau claire 4Lesson 1Years 3-4 · begins at 9:00 am · 45 minutes',
+      'Teacher onlyMonday 27 July 2026 · Night: Eau claire 4Lesson 1Years 3-4 · begins at 9:00 am · 45 minutes',
     ]);
   });
 
   it('gives the lesson as it was resolved', () => {
     expect(findAll(renderMonday(), '.lesson-body').map(readText)).toEqual(['WelcomeStand in a circle.']);
+  });
+
+  it('lists what is needed at once before what the lesson is for', () => {
+    const heads = findAll(renderMonday(), '.overview-part').map((part) => findInside(part, 'h2').map(readText).join());
+    expect(heads).toEqual(['Steps', 'Bring', 'Print for class', 'Answers', 'Learning intentions', 'Success criteria']);
+  });
+
+  it('tells of the names that it shows, and leads to them from where they stand', () => {
+    const tonight = h('p', [renderName('Eau claire 4', 'fr')]);
+    const page = renderMonday({ lessons: [{ body: [tonight] }] });
+    const links = findAll(page, '.name-link');
+    expect(links.map(({ properties }) => properties['href'])).toEqual(['#name-night-14', '#name-night-14']);
+    const [names] = findAll(page, '.names');
+    const entries = names === undefined ? [] : findInside(names, 'li');
+    expect(entries.map(({ properties }) => properties['id'])).toEqual(['name-night-14']);
+    expect(entries.map(readText)).toEqual(['Eau claire 4 · say: dire Eau claire 4 · see its gesture']);
+    expect(entries.flatMap((entry) => findInside(entry, 'a')).map(({ properties }) => properties['href'])).toEqual([
+      'gestures.html#night-14',
+    ]);
+  });
+
+  it('says on each printed sheet which lesson and day it is, and that it is for the teacher', () => {
+    const [style] = findAll(renderMonday(), 'style').map(({ children }) => children[0]);
+    expect(style?.type === 'text' ? style.value : '').toContain(
+      '@bottom-left { content: "Lesson 1 · Monday 27 July · A week by the creek · Teacher only"',
+    );
   });
 
   it('leads to the lessons before and after, and no further', () => {

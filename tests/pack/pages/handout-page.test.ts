@@ -9,7 +9,9 @@ describe('renderHandoutPage', () => {
   const page = renderHandoutPage(handout, buildFrame(buildFakeWeek()));
 
   it('has lines for a name and a date, then the title, then what the author wrote', () => {
-    expect(findAll(page, 'main').map(readText)).toEqual(['Name Date Sky slipDraw the Moon.']);
+    expect(findAll(page, 'main').map(readText)).toEqual([
+      'Name Date Sky slipMonday 27 July · Creek SchoolDraw the Moon.',
+    ]);
     expect(findAll(page, '.write-line')).toHaveLength(2);
   });
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { buildFakeQuiz, buildFakeWeek } from '../fake-week.ts';
-import { findAll, listElements, readText, renderPages } from '../render-pages.ts';
+import { findAll, findInside, listElements, readText, renderPages } from '../render-pages.ts';
 
-const renderKey = (...options: Parameters<typeof buildFakeWeek>) => {
-  const page = renderPages(buildFakeWeek(...options)).get('key.html');
+const renderKey = (options: Parameters<typeof buildFakeWeek>[0] = {}, path = 'key-1-monday.html') => {
+  const page = renderPages(buildFakeWeek(options)).get(path);
   if (page === undefined) throw new Error('No key.');
   return page;
 };
@@ -67,13 +67,52 @@ describe('renderKeyPage', () => {
 
   it('tells the roles of the seats, which move on over the quizzes of the week', () => {
     const day = { quizzes: [buildFakeQuiz(1), buildFakeQuiz(2)] };
-    const page = renderKey({ lessons: [{ ...day, head: { day: 'monday' } }, { head: { day: 'tuesday' } }] });
-    const firstSeats = findAll(page, '.key-jobs').map((jobs) => /Seat 1: (\w+)/.exec(readText(jobs))?.[1]);
+    const week = { lessons: [{ ...day, head: { day: 'monday' } }, { head: { day: 'tuesday' } }] } as const;
+    const pages = [renderKey(week), renderKey(week, 'key-2-tuesday.html')];
+    const jobs = pages.flatMap((page) => findAll(page, '.key-jobs')).map(readText);
+    const firstSeats = jobs.map((text) => /Seat 1: (\w+)/.exec(text)?.[1]);
     expect(firstSeats).toEqual(['Reader', 'Writer', 'Checker']);
   });
 
+  it('is marked in the way round the pack, and says of which lesson it is', () => {
+    const page = renderKey();
+    const [here] = findAll(page, 'a').filter(({ properties }) => properties['ariaCurrent'] !== undefined);
+    expect(here?.properties).toMatchObject({ href: 'key.html', ariaCurrent: 'true' });
+    expect(findAll(page, 'title').map(readText)).toEqual([
+      expect.stringMatching(/^Answer key: Lesson 1 · Monday 27 July · /),
+    ]);
+  });
+});
+
+describe('renderKeyListPage', () => {
+  const lessons = [
+    { head: { day: 'monday' }, quizzes: [buildFakeQuiz(1), buildFakeQuiz(2)] },
+    { head: { day: 'tuesday' }, quizzes: [] },
+    { head: { day: 'wednesday' } },
+  ] as const;
+
+  it('leads to the keys, by lessons, and holds no answer', () => {
+    const page = renderKey({ lessons }, 'key.html');
+    expect(
+      findAll(page, '.sheet-list')
+        .flatMap((list) => findInside(list, 'a'))
+        .map(({ properties }) => properties['href']),
+    ).toEqual([
+      'key-1-monday.html#monday-quiz-1',
+      'key-1-monday.html#monday-quiz-2',
+      'key-3-wednesday.html#wednesday-quiz-1',
+    ]);
+    expect(findAll(page, 'h2')).toHaveLength(2);
+    expect(readText(page)).not.toContain('the answer nobody else may see');
+  });
+
+  it('has a place for each quiz where links of authors lead', () => {
+    const ids = findAll(renderKey({ lessons }, 'key.html'), 'li').flatMap(({ properties }) => properties['id'] ?? []);
+    expect(ids).toEqual(['monday-quiz-1', 'monday-quiz-2', 'wednesday-quiz-1']);
+  });
+
   it('says so when the week has no quiz', () => {
-    const page = renderKey({ lessons: [{ quizzes: [] }] });
+    const page = renderKey({ lessons: [{ quizzes: [] }] }, 'key.html');
     expect(findAll(page, 'main').map(readText)).toEqual(['There is no quiz this week.']);
   });
 });

@@ -19,6 +19,7 @@ function merge(pages: Readonly<Record<string, SmallPage>>): Uint8Array {
   const parts = Object.entries(pages).map(([path, page]) => ({
     path,
     title: page.title,
+    headings: page.ownHeadings ?? [],
     bytes: writeSmallPdf(page),
   }));
   return mergePdfs(parts, HEAD, readAddress);
@@ -84,6 +85,20 @@ describe('mergePdfs', () => {
     expect(listTitles(outline)).toHaveLength(7);
   });
 
+  it('calls entries of the outline as the page calls its headings', async () => {
+    const { outline } = await readPdf(
+      merge({
+        'a.html': {
+          title: 'Papers',
+          headings: ['GroupHeronHeron', 'Other', 'GroupGroupKelp'],
+          flat: true,
+          ownHeadings: [['Not on paper'], ['Group ', 'Heron'], ['Group\n ', 'Kelp']],
+        },
+      }),
+    );
+    expect(outline[0]?.below.map(({ title }) => title)).toEqual(['Group Heron', 'Other', 'Group Kelp']);
+  });
+
   it('turns links between its pages into links within, keeps those that leave, and drops all others', async () => {
     const bytes = merge({
       'a.html': {
@@ -132,6 +147,8 @@ describe('mergePdfs', () => {
   it('refuses a page without tags', () => {
     const untagged = latin1(writeSmallPdf({ title: 'A' })).replace('/StructTreeRoot 7 0 R', '/StructTreeOops 7 0 R');
     const bytes = Buffer.from(untagged, 'latin1');
-    expect(() => mergePdfs([{ path: 'a.html', title: 'A', bytes }], HEAD, readAddress)).toThrow('a file without tags');
+    expect(() => mergePdfs([{ path: 'a.html', title: 'A', headings: [], bytes }], HEAD, readAddress)).toThrow(
+      'a file without tags',
+    );
   });
 });

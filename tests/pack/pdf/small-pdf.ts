@@ -6,6 +6,8 @@ export interface SmallPage {
   /** Main headings, each an entry of the outline; the first has the others below it unless `flat`. */
   readonly headings?: readonly string[];
   readonly flat?: boolean;
+  /** Headings of the page itself, where they are told: the file does not hold them. */
+  readonly ownHeadings?: readonly (readonly string[])[];
   /** Addresses of links, or `#name` for a place on the page itself. */
   readonly links?: readonly string[];
   /** Names of places on the page. */

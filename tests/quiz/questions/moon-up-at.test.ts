@@ -122,9 +122,18 @@ describe('where the Moon is at a time', () => {
     expect(moonUpAt.list(polar).length).toBeGreaterThan(0);
   });
 
+  it('says the year of a date that is not in the year of the lesson', () => {
+    const facts = makeSkyFacts({ today: '2026-12-30', before: 3, after: 3 });
+    const prompts = requireChoices(moonUpAt.list(facts)).map((instance) => readAloud(instance.renderPrompt()));
+    const january = prompts.filter((prompt) => prompt.includes('January'));
+    expect(january.length).toBeGreaterThan(0);
+    for (const prompt of january) expect(prompt).toMatch(/January 2027\b/);
+    expect(prompts.join(' ')).not.toContain('2026');
+  });
+
   it('speaks French', () => {
     const [first] = requireChoices(moonUpAt.list({ ...facts, labels: FRENCH })).filter(({ level }) => level === 3);
     expect(readAloud(first?.renderPrompt() ?? [])).toMatch(/^Où est la Lune (le|à)\s.+\s\?$/);
-    expect(readAloud(first?.renderRight() ?? [])).toMatch(/^(Levée|Pas levée)/);
+    expect(readAloud(first?.renderRight() ?? [])).toMatch(/^Elle (est|n’est pas) levée/);
   });
 });

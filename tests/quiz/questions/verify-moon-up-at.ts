@@ -11,16 +11,17 @@ import { sampleSome } from './sky-weeks.ts';
 const HOUR_MS = 3_600_000;
 
 /** The last moment that a prompt in English names, by the clock on the wall; its date is one of the quiz or the next. */
-function readMoment(prompt: string, { labels, from, to, almanac }: QuizFacts): number {
+function readMoment(prompt: string, { labels, today, from, to, almanac }: QuizFacts): number {
+  const say = (date: string) => labels.date(date, date.slice(0, 4) === today.slice(0, 4) ? 'day' : 'long');
   const last = prompt.slice(
     prompt.lastIndexOf('Where is it') > 0 && /rises/.test(prompt) ? prompt.lastIndexOf('Where') : 0,
   );
   for (let date = from; date <= to; date = addDays(date, 1)) {
-    const day = labels.date(date, 'day');
+    const day = say(date);
     const next = addDays(date, 1);
     const toMs = (iso: string) =>
       Temporal.PlainDateTime.from(iso).toZonedDateTime(almanac.place.timeZone).epochMilliseconds;
-    if (last.includes(`at midnight between ${day} and ${labels.date(next, 'day')}`)) return toMs(`${next}T00:00`);
+    if (last.includes(`at midnight between ${labels.date(date, 'day')} and ${say(next)}`)) return toMs(`${next}T00:00`);
     if (last.includes(`at midday on ${day}`)) return toMs(`${date}T12:00`);
     const clock = new RegExp(`on ${day} at (\\d+):(\\d\\d) (am|pm)`).exec(last);
     if (clock === null) continue;

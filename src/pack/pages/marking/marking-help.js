@@ -21,7 +21,7 @@ const isEntered = ({ state }) => `${state.entry}${state.own}`.trim() !== '';
 /** What is said aloud of an answer when it is done with, and of the paper's total. */
 function sayAnswer({ answer, settled, element, paper }, words) {
   const parts = [...element.querySelectorAll('.marking-judgement, .marking-note')];
-  const [first, ...more] = parts.map(({ textContent }) => textContent.trim());
+  const [first, ...more] = parts.map(({ textContent }) => textContent.trim().replace(/\.$/, ''));
   const worth = settled === undefined ? [] : [sayMarks({ ...settled, most: answer.marks, marked: 1 }, words)];
   const sum = addMarks(paper.rows);
   const open = sum.open === 0 ? [] : [fillWords(words.open, { n: sum.open })];
