@@ -184,7 +184,10 @@ function renderCare(card: NightCard, labels: Labels): ElementContent[] {
   return isThinMoon(card) ? [h('p.tonight-care', labels.text('care-crescent'))] : [];
 }
 
-function renderMeaning({ night }: NightRecord, { labels, explainedIn = labels.language }: ViewContext): ElementContent[] {
+function renderMeaning(
+  { night }: NightRecord,
+  { labels, explainedIn = labels.language }: ViewContext,
+): ElementContent[] {
   return night.meaning === undefined
     ? []
     : [h('p.tonight-meaning', tagAuthors(labels.language, explainedIn), night.meaning)];

@@ -47,12 +47,12 @@ export async function printPdfs(order: PrintOrder): Promise<PackFile[]> {
     writeFiles({ files }, join(work, PAGES_FOLDER));
     printer = await openPrinter({ program, profileFolder: join(work, 'profile'), patienceMs });
     const pdfs: PackFile[] = [];
-    for (const { path, title, pages } of planned) {
+    for (const { path, title, pages, isOneSided } of planned) {
       const parts: PdfPart[] = [];
       for (const page of pages) {
         parts.push({ path: page, ...(await printer.print(pathToFileURL(join(work, PAGES_FOLDER, page)).href)) });
       }
-      const head = { title, language, maker: `lessontide ${KIT_VERSION}` };
+      const head = { title, language, maker: `lessontide ${KIT_VERSION}`, isOneSided };
       pdfs.push({ path, content: mergePdfs(parts, head, readAddressIn(work)) });
     }
     return pdfs;

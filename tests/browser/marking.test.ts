@@ -1,10 +1,12 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { stringifyHast } from '../../src/lesson/stringify-hast.ts';
+import { createFontCutter } from '../../src/node/cut-fonts.ts';
+import { planFonts } from '../../src/pack/fonts/plan-fonts.ts';
 import { computePackPaths } from '../../src/pack/pack-paths.ts';
 import { renderKeyPage } from '../../src/pack/pages/key-page.ts';
 import { createPageContext, listPlacedLessons } from '../../src/pack/pages/page-context.ts';
@@ -39,7 +41,12 @@ beforeAll(async () => {
   const week = buildFakeWeek({ lessons: [{ quizzes }] });
   const context = createPageContext(week, computePackPaths(week), sha256);
   const pages = listPlacedLessons(context).map((placed) => stringifyHast(renderKeyPage(context, placed)));
-  writeFileSync(file, pages.join(''));
+  const content = pages.join('');
+  writeFileSync(file, content);
+  mkdirSync(join(folder, 'fonts'));
+  for (const font of await planFonts([{ path: 'key.html', content }], createFontCutter())) {
+    writeFileSync(join(folder, font.path), font.content);
+  }
   browser = await launchBrowser();
   page = await (await browser.newContext({ offline: true })).newPage();
 }, PATIENCE.timeout);

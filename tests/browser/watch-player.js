@@ -9,7 +9,7 @@ globalThis.watchPlayer = {
     const disc = run.querySelector('.player-disc');
     this.notes = [];
     const note = () => {
-      const rings = [...run.querySelectorAll('.count-ring.is-now')];
+      const rings = [...run.querySelectorAll('.count-row > .is-now')];
       const card = run.querySelector('.gesture-card.is-now');
       this.notes.push({
         seconds: audio.currentTime,

@@ -164,9 +164,8 @@ describe('build --pdf', () => {
   it('has all that the teacher prints in order, an entry of the outline for each page, with its headings below', () => {
     for (const week of WEEKS) {
       const { outline, sheets } = teachers(week);
-      const pages = [...packOf(week).keys()].filter((path) => /^\d-.*\.html$/.test(path)).sort();
-      const keys = pages.filter((path) => path.endsWith('-key.html'));
-      const days = pages.filter((path) => !keys.includes(path));
+      const list = (pattern: RegExp) => [...packOf(week).keys()].filter((path) => pattern.test(path)).sort();
+      const [days, keys] = [list(/^\d-.*\.html$/), list(/^key-.*\.html$/)];
       expect(keys).not.toEqual([]);
       const titles = titlesOf(week, ['index.html', ...days, ...keys, 'gestures.html']);
       expect(outline.map(({ title }) => title)).toEqual(titles);

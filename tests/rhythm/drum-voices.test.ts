@@ -33,7 +33,7 @@ describe('voiceOf', () => {
     const voice = voiceOf(stroke);
     const peak = peakOf(voice);
     expect([voice[0], voice.at(-1)]).toEqual([0, 0]);
-    expect(Math.abs(voice[1] ?? peak)).toBeLessThan(peak / 50);
+    expect(Math.abs(voice[1] ?? peak)).toBeLessThan(peak / 40);
     expect(peakOf(voice.slice(-80))).toBeLessThanOrEqual(peak / 500);
     expect(Math.abs(voice.reduce((sum, sample) => sum + sample, 0) / voice.length)).toBeLessThan(0.05);
   });

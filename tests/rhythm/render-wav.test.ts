@@ -127,7 +127,7 @@ describe('renderWav', () => {
   it('has the bytes that it had', () => {
     const file = renderWav(trackOf(buildGroups(2), buildRhythm({ beatsPerItem: 2 })));
     expect(createHash('sha256').update(file).digest('hex')).toBe(
-      '1d41ed353a8755de6fde264e898505671e5c9e951b162c95ee5304172102878f',
+      '13b191f44a12f7993e132d1ae6e8668e2ea31a7a88e386e5d9b1231679acfb32',
     );
   });
 });

@@ -17,7 +17,7 @@ export function renderCard(card: RunCard, group: RunGroup, view: ViewContext): E
     ...(figure === undefined ? [] : [h('div.gesture-drawing', [renderSharedFigure(figure)])]),
     h('p.gesture-name', [
       h('span.gesture-count', { ariaHidden: 'true' }, String(place)),
-      h('span', [renderName(item.name, namesLanguage)]),
+      renderName(item.name, namesLanguage),
     ]),
     ...renderSay(card, view),
     ...renderHow(card, view),

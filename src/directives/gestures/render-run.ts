@@ -105,7 +105,7 @@ function renderCountIn({ group, countBeats }: RunPart, view: ViewContext): Eleme
       h(
         'span.count-row',
         { ariaHidden: 'true' },
-        Array.from({ length: countBeats }, (_, index) => h('span.count-ring', String(index + 1))),
+        Array.from({ length: countBeats }, (_, index) => h('span', String(index + 1))),
       ),
       h('span.count-words', fillLabel(view.labels, 'count-comes', { counts, group: [renderGroupName(group, view)] })),
     ]),

@@ -14,7 +14,7 @@ export type PapersModel = Extract<PageModel, { kind: 'papers' }>;
 
 /** What is to be looked for on papers alone: answers in plain sight, and what the order and the shape of things tell. */
 export function checkPapers(page: SearchedPage, model: PapersModel): void {
-  const placed = locateQuestions(page, model.quiz, model.labels);
+  const placed = locateQuestions(page, model);
   checkStrayAnswers(page, placed);
   checkShells(page, placed);
   checkDrawings(page, model, placed);

@@ -20,6 +20,14 @@ export interface PlacedQuestion {
   readonly items: readonly number[];
 }
 
+/** What the page of a quiz is made from, as far as it is read here. */
+interface PapersFrame {
+  readonly quiz: QuizSheet;
+  readonly labels: Labels;
+  /** At the foot of the page. */
+  readonly schoolName: string;
+}
+
 /** The questions of a page, and which of its words they explain. */
 export interface PlacedQuestions {
   readonly questions: readonly PlacedQuestion[];
@@ -31,7 +39,7 @@ export interface PlacedQuestions {
  * Finds the questions of a quiz on the page of its papers by their words alone, so that it does not hang on how a page
  * is built. A question whose words are not there, as in a pack of an older lesson, is left out.
  */
-export function locateQuestions(page: PageReading, quiz: QuizSheet, labels: Labels): PlacedQuestions {
+export function locateQuestions(page: PageReading, { quiz, labels, schoolName }: PapersFrame): PlacedQuestions {
   const { words, ownWords } = page;
   const explained = new Uint8Array(ownWords);
   const mark = (at: number, length: number) => explained.fill(1, at, at + length);
@@ -41,7 +49,7 @@ export function locateQuestions(page: PageReading, quiz: QuizSheet, labels: Labe
   const questions = prompts.map(({ paper, question, promptAt, length }, index): PlacedQuestion => {
     const [before, after] = [prompts[index - 1], prompts[index + 1]];
     const end = after?.promptAt ?? ownWords;
-    if (before?.paper !== paper) markLines(quiz.papers[paper]?.introduction ?? [], before?.promptAt ?? 0, promptAt);
+    if (before?.paper !== paper) markHead(quiz.papers[paper], before?.promptAt ?? 0, promptAt);
     mark(promptAt, length);
     const marks = splitWords(labels.count('marks', question.marks));
     for (const at of findPhrase(words, marks, promptAt, end)) mark(at, marks.length);
@@ -55,7 +63,15 @@ export function locateQuestions(page: PageReading, quiz: QuizSheet, labels: Labe
     const element = findOwnElement(page, promptAt, neighbour?.promptAt);
     return { paper, question, promptAt, element, items: findItems(page, items) };
   });
+  const foot = [...findPhrase(words, splitWords(schoolName), prompts.at(-1)?.promptAt ?? 0, ownWords)].at(-1);
+  if (foot !== undefined) mark(foot, splitWords(schoolName).length);
   return { questions, isExplained: (at) => explained[at] === 1 };
+
+  /** A paper begins with the name of its group. */
+  function markHead(paper: LearnerPaper | undefined, from: number, to: number): void {
+    markLines(paper?.introduction ?? [], from, to);
+    markLines([{ type: 'text', value: paper?.group ?? '' }], from, to);
+  }
 
   /** Explains, line by line, the first of the places where the words stand that nothing explains yet. */
   function markLines(content: readonly ElementContent[], from: number, to: number): void {

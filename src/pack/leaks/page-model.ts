@@ -7,7 +7,7 @@ import { listContentAttributes, readContentText } from './read-content.ts';
 import { splitWords } from './split-words.ts';
 
 /** What a learners' page is made from, and so may say. */
-export type PageModel = { readonly lesson: ResolvedLesson; readonly labels: Labels } & (
+export type PageModel = { readonly lesson: ResolvedLesson; readonly labels: Labels; readonly schoolName: string } & (
   | { readonly kind: 'papers'; readonly quiz: QuizSheet }
   | { readonly kind: 'handout'; readonly handout: Handout }
 );
@@ -15,15 +15,17 @@ export type PageModel = { readonly lesson: ResolvedLesson; readonly labels: Labe
 /** Papers and handouts of a week by the paths of their pages. */
 export function listPageModels(week: ResolvedWeek): Map<string, PageModel> {
   const { labels } = week;
+  const schoolName = week.school.name;
   const paths = computePackPaths(week);
   return new Map(
     week.lessons.flatMap((lesson, index): (readonly [string, PageModel])[] => [
       ...lesson.quizzes.map(
-        (quiz, at) => [paths.lessons[index]?.papers[at] ?? '', { kind: 'papers', lesson, labels, quiz }] as const,
+        (quiz, at) =>
+          [paths.lessons[index]?.papers[at] ?? '', { kind: 'papers', lesson, labels, schoolName, quiz }] as const,
       ),
       ...lesson.handouts.map(
         (handout, at) =>
-          [paths.lessons[index]?.handouts[at] ?? '', { kind: 'handout', lesson, labels, handout }] as const,
+          [paths.lessons[index]?.handouts[at] ?? '', { kind: 'handout', lesson, labels, schoolName, handout }] as const,
       ),
     ]),
   );

@@ -2,6 +2,7 @@ import type { Element, ElementContent, Root } from 'hast';
 import { h } from 'hastscript';
 import { fillLabel } from '../../content/fill-label.ts';
 import { renderName } from '../../content/render-name.ts';
+import { tagAuthors } from '../../content/tag-authors.ts';
 import { listDateEclipses } from '../../directives/eclipse-notice.ts';
 import { SCORE_CLASS } from '../../directives/score-strip/render-score-strip.ts';
 import { renderPageShell } from '../page-shell.ts';
@@ -17,7 +18,6 @@ import { joinWithDots, type PageContext, type PlacedLesson } from './page-contex
 import { styleLesson } from './page-styles.ts';
 import { listSheets } from './sheet-links.ts';
 import { renderStepTimes } from './step-times.ts';
-import { tagAuthors } from '../../content/tag-authors.ts';
 
 /**
  * A lesson's page for the teacher: its steps and what it needs at a glance, the lesson itself, then what somebody may not

@@ -1,24 +1,11 @@
 import type { Element, ElementContent } from 'hast';
 import { h } from 'hastscript';
-import { fillLabel } from '../../content/fill-label.ts';
 import { renderName } from '../../content/render-name.ts';
 import { computeNightCard } from '../../directives/night-card.ts';
 import { renderKeeperLine } from './how-we-know.ts';
-import { renderSeats } from './lesson-seats.ts';
-import { NAMES_ID } from './names-on-page.ts';
+import { renderLessonBlock } from './lesson-block.ts';
 import { renderNightSummary } from './night-summary.ts';
-import { renderSheetLinks } from './pack-nav.ts';
-import {
-  countQuizzesBefore,
-  joinWithDots,
-  listPlacedLessons,
-  type PageContext,
-  type PlacedLesson,
-} from './page-context.ts';
-import { hasWeekNotes, RELIEF_ID, renderReliefCases } from './relief-notes.ts';
-import { listSheets } from './sheet-links.ts';
-import { renderStepTimes } from './step-times.ts';
-import { tagAuthors } from '../../content/tag-authors.ts';
+import { joinWithDots, type PageContext, type PlacedLesson } from './page-context.ts';
 
 /** What a day's sheet says of its week. */
 export interface WeekFrame {
@@ -51,7 +38,13 @@ export function renderDaySheet(
       h('time', { dateTime: tonight.date }, renderDate(labels.date(tonight.date, 'day'), weekday)),
     ]),
     renderNightSummary(context, card, classBegins),
-    ...day.map((placed) => renderLessonBlock(context, placed)),
+    ...day.map((placed, index) =>
+      renderLessonBlock(
+        context,
+        placed,
+        day.slice(0, index).map(({ lesson }) => lesson),
+      ),
+    ),
     renderWeekLine(context, days, day),
     h('p', { className: ['keeper-line', 'print-only'] }, renderKeeperLine(week)),
   ]);
@@ -67,110 +60,6 @@ function renderDate(date: string, weekday: string): ElementContent[] {
     h('span', { className: ['date-day'] }, weekday),
     ...rest(date.slice(at + weekday.length)),
   ];
-}
-
-/** A lesson of the day: what to do on the left, what it needs on the right. */
-function renderLessonBlock(context: PageContext, placed: PlacedLesson): Element {
-  const { labels, school } = context.week;
-  const { lesson, paths } = placed;
-  const { head } = lesson;
-  const begins = labels.text('begins-at', { time: labels.clock(head.begins ?? school.classBegins) });
-  return h('section', { className: ['lesson-block'] }, [
-    h('header', { className: ['lesson-block-head'] }, [
-      h('h3', [h('a', { href: paths.page, className: ['named-in-print'] }, head.title)]),
-      h('p', joinWithDots([begins, labels.count('minutes', head.minutes)])),
-    ]),
-    h('div', { className: ['lesson-columns'] }, [
-      h('div', { className: ['to-do'] }, [
-        h('h4', labels.text('what-to-do')),
-        renderStepTimes(lesson.steps, labels, paths.page),
-        renderHelp(context, placed),
-      ]),
-      h('div', { className: ['needs'] }, [...renderBring(context, placed), ...renderSheets(context, placed)]),
-    ]),
-    h('div', { className: ['lesson-parts'] }, [
-      ...renderWho(context, placed),
-      ...renderAnswers(context, placed),
-      renderPart('fails', labels.text('if-something-fails'), [
-        renderReliefCases(context, lesson),
-        ...renderNotesLink(context),
-      ]),
-    ]),
-  ]);
-}
-
-/** For who has never seen this calendar: its names, and for a run its gestures. */
-function renderHelp({ week, paths: { gestures } }: PageContext, { lesson, paths }: PlacedLesson): Element {
-  const { labels } = week;
-  const link = (href: string, words: string, page: string) =>
-    h('li', [
-      h('a', { href }, words),
-      h('span', { className: ['print-only', 'page-name'] }, [' (', h('bdi', page), ')']),
-    ]);
-  return h('ul', { className: ['link-list', 'help-links'] }, [
-    link(`${paths.page}#${NAMES_ID}`, labels.text('names-of-day'), paths.page),
-    ...(lesson.hasRun ? [link(gestures, labels.text('how-gestures-go'), gestures)] : []),
-  ]);
-}
-
-function renderBring({ week }: PageContext, { lesson }: PlacedLesson): ElementContent[] {
-  const { labels, school } = week;
-  const { materials } = lesson.head;
-  if (materials.length === 0) return [];
-  const list = h(
-    'ul',
-    { className: ['check-list', 'plain-list'], ...tagAuthors(labels.language, school.language) },
-    materials.map((item) => h('li', item)),
-  );
-  return [renderPart('bring', labels.text('bring'), [list])];
-}
-
-function renderSheets(context: PageContext, placed: PlacedLesson): ElementContent[] {
-  const links = listSheets(context.week.labels, placed);
-  if (links.length === 0) return [];
-  return [renderPart('sheets', context.week.labels.text('to-print'), [renderSheetLinks(context.paths.start, links)])];
-}
-
-function renderWho(context: PageContext, { lesson }: PlacedLesson): ElementContent[] {
-  const placed = listPlacedLessons(context);
-  const seats = renderSeats(context, lesson, countQuizzesBefore(placed, lesson));
-  return seats.length === 0 ? [] : [renderPart('who', context.week.labels.text('who-sits-where'), seats)];
-}
-
-/** Leads to the key, and says that it is not for learners. */
-function renderAnswers({ week }: PageContext, placed: PlacedLesson): ElementContent[] {
-  const { labels } = week;
-  const { quizzes, tonight } = placed.lesson;
-  const { key, keyAnchors } = placed.paths;
-  if (key === undefined) return [];
-  const day = labels.date(tonight.date, 'day');
-  const items = quizzes.map((quiz, index) =>
-    h('li', [
-      h('a', { href: `${key}#${keyAnchors[index] ?? ''}` }, labels.text('key-to', { title: quiz.title })),
-      h('span', { className: ['print-only', 'page-name'] }, [
-        ' (',
-        ...fillLabel(labels, 'key-in-print', { page: [h('bdi', key)], day }),
-        ')',
-      ]),
-    ]),
-  );
-  return [
-    renderPart('answers', labels.text('answers'), [
-      h('ul', { className: ['link-list'] }, items),
-      h('p', { className: ['fine'] }, labels.text('teacher-only')),
-    ]),
-  ];
-}
-
-function renderNotesLink({ week }: PageContext): ElementContent[] {
-  if (!hasWeekNotes(week)) return [];
-  return [
-    h('p', { className: ['link-list'] }, [h('a', { href: `#${RELIEF_ID}` }, week.labels.text('notes-all-week'))]),
-  ];
-}
-
-function renderPart(kind: string, heading: string, children: ElementContent[]): Element {
-  return h('div', { className: ['part', kind] }, [h('h4', heading), ...children]);
 }
 
 /** The days and nights of the week in a line: on paper, the way to the other days. */

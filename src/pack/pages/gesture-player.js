@@ -36,7 +36,7 @@
     const parts = [...run.querySelectorAll('.gesture-group')].map((part) => ({
       part,
       cards: [...part.querySelectorAll('.gesture-card')],
-      rings: [...part.querySelectorAll('.count-ring')],
+      rings: [...part.querySelectorAll('.count-row > span')],
     }));
     return events.flatMap(([kind, atMs, beats, group, number], index) => {
       const beatMs = ((events[index + 1]?.[1] ?? end) - atMs) / beats;
@@ -65,7 +65,7 @@
     const find = (name) => bar.querySelector(`.${name}`);
     const disc = find('player-disc');
     const groupName = (part) => copy(part.querySelector('.gesture-group-name span') ?? run.querySelector('.run-title'));
-    const cardName = (card) => copy(card.querySelector('.gesture-name span:not(.gesture-count)'));
+    const cardName = (card) => [card.querySelector('.gesture-name span:not(.gesture-count)').cloneNode(true)];
 
     const showDisc = ({ kind, number, card, beat }) => {
       disc.classList.toggle('is-rest', kind === REST);

@@ -3,6 +3,7 @@ import { h } from 'hastscript';
 import type { RunNight } from '../../calendar/almanac-types.ts';
 import { fillLabel } from '../../content/fill-label.ts';
 import { renderName } from '../../content/render-name.ts';
+import { tagAuthors } from '../../content/tag-authors.ts';
 import type { ContentPicture, ContentSound, Recording } from '../../content/types.ts';
 import { addressSound } from '../../directives/gestures/run-sound.ts';
 import {
@@ -14,7 +15,6 @@ import {
 import { nameNightAnchor } from '../../directives/page-names.ts';
 import type { ResolvedWeek } from '../../lesson/model.ts';
 import type { PageContext } from './page-context.ts';
-import { tagAuthors } from '../../content/tag-authors.ts';
 
 /** A night of the calendar with all that a teacher needs to show its gesture. */
 export interface SheetNight {

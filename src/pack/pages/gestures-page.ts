@@ -1,6 +1,7 @@
 import type { Element, Root } from 'hast';
 import { h } from 'hastscript';
 import { renderName } from '../../content/render-name.ts';
+import { tagAuthors } from '../../content/tag-authors.ts';
 import { renderFigureStore } from '../../directives/gestures/shared-figures.ts';
 import { renderPageShell } from '../page-shell.ts';
 import { legendFigures, renderGestureLegend } from './gesture-legend.ts';
@@ -9,7 +10,6 @@ import { renderKeeperNote } from './how-we-know.ts';
 import { renderPackNav } from './pack-nav.ts';
 import { joinWithDots, type PageContext } from './page-context.ts';
 import { pageStyles } from './page-styles.ts';
-import { tagAuthors } from '../../content/tag-authors.ts';
 
 /**
  * How each gesture is done, for who has never seen them: every night of the calendar, by groups, drawn from all sides

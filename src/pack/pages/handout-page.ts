@@ -1,5 +1,6 @@
 import type { Element, Root } from 'hast';
 import { h } from 'hastscript';
+import { tagAuthors } from '../../content/tag-authors.ts';
 import { SCORE_CLASS } from '../../directives/score-strip/render-score-strip.ts';
 import type { Handout } from '../../lesson/model.ts';
 import { playSound, renderPlayerParts } from './gesture-player.ts';
@@ -7,7 +8,6 @@ import { computeRoomMm } from './handout-room.ts';
 import { holdsClass } from './holds-class.ts';
 import { type LearnerFrame, renderLearnerPage } from './learner-page.ts';
 import { styleHandout } from './page-styles.ts';
-import { tagAuthors } from '../../content/tag-authors.ts';
 
 /** A sheet for one learner: lines for name and date, the title, and what the author wrote. */
 export function renderHandoutPage(handout: Handout, frame: LearnerFrame): Root {

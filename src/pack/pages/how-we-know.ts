@@ -2,6 +2,7 @@ import type { ElementContent } from 'hast';
 import { h } from 'hastscript';
 import { fillLabel } from '../../content/fill-label.ts';
 import { renderName } from '../../content/render-name.ts';
+import { tagAuthors } from '../../content/tag-authors.ts';
 import type { ResolvedLesson, ResolvedWeek } from '../../lesson/model.ts';
 import { sayExplanation } from '../say-explanation.ts';
 import type { Sentence } from '../voice.ts';
@@ -39,7 +40,10 @@ export function renderKeeperLine({ labels, calendar }: ResolvedWeek): ElementCon
 function renderCalendarTitle({ calendar, labels }: ResolvedWeek): ElementContent[] {
   const title = h('strong', [renderName(calendar.title, calendar.language)]);
   const named = fillLabel(labels, 'calendar-named', { title: [title] });
-  return calendar.note === undefined ? named : [...named, text(` ${calendar.note}`)];
+  const { note, explainedIn = labels.language } = calendar;
+  if (note === undefined) return named;
+  const tag = tagAuthors(labels.language, explainedIn);
+  return [...named, text(' '), tag.lang === undefined ? text(note) : h('span', tag, note)];
 }
 
 function renderSentence(sentence: Sentence, namesLanguage: string): ElementContent[] {

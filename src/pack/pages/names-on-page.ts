@@ -2,6 +2,7 @@ import type { Element, ElementContent } from 'hast';
 import { h } from 'hastscript';
 import { fillLabel } from '../../content/fill-label.ts';
 import { renderName } from '../../content/render-name.ts';
+import { tagAuthors } from '../../content/tag-authors.ts';
 import { addressSound } from '../../directives/gestures/run-sound.ts';
 import { nameNightAnchor } from '../../directives/page-names.ts';
 import type { BookEntry, NameBook } from './name-book.ts';
@@ -73,7 +74,7 @@ function renderList(context: PageContext, entries: readonly BookEntry[]): Elemen
 
 /** A line with how a name is said and, on a screen, ways to hear it and to see its gesture; then what it means. */
 function renderWords(context: PageContext, entry: BookEntry, name: readonly Element[]): ElementContent[] {
-  const { labels, namesLanguage } = context.view;
+  const { labels, namesLanguage, explainedIn = labels.language } = context.view;
   const say =
     entry.say === undefined
       ? []
@@ -86,7 +87,7 @@ function renderWords(context: PageContext, entry: BookEntry, name: readonly Elem
       : [...words, h('span', { className: ['screen-only'] }, [{ type: 'text', value: ' · ' }, ...joinWithDots(ways)])];
   return [
     ...(line.length === 0 ? [] : [h('p', line)]),
-    ...(entry.meaning === undefined ? [] : [h('p', entry.meaning)]),
+    ...(entry.meaning === undefined ? [] : [h('p', tagAuthors(labels.language, explainedIn), entry.meaning)]),
   ];
 }
 

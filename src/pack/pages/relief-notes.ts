@@ -10,18 +10,28 @@ import type { PageContext } from './page-context.ts';
 export const RELIEF_ID = 'good-to-know';
 
 /**
- * What to do in a lesson when something fails: the author's words, and the kit's own where the author has none and the
- * lesson uses what may fail.
+ * What may fail in a lesson and is to be spoken of: what the lesson uses.
+ * @param earlier Lessons of the same day, which have spoken of theirs.
  */
-export function renderReliefCases({ week }: PageContext, lesson: ResolvedLesson): Element {
+export function listReliefCases(
+  { plan }: ResolvedWeek,
+  lesson: ResolvedLesson,
+  earlier: readonly ResolvedLesson[],
+): ReliefCase[] {
+  const isWritten = (what: ReliefCase) => plan.reliefNotes.some(({ when }) => when === what);
+  const fails = (one: ResolvedLesson, what: ReliefCase) => mayFail(what, one, isWritten(what));
+  return RELIEF_CASES.filter((what) => fails(lesson, what) && !earlier.some((one) => fails(one, what)));
+}
+
+/** What to do in each case: the author's words, and the kit's own where the author has none. */
+export function renderReliefCases({ week }: PageContext, cases: readonly ReliefCase[]): Element {
   const { labels, school } = week;
-  const items = RELIEF_CASES.flatMap((what) => {
+  const items = cases.map((what) => {
     const lead = [h('strong', labels.text(`if-${what}`)), ' '];
     const written = week.plan.reliefNotes.filter(({ when }) => when === what);
-    if (!mayFail(what, lesson, written.length > 0)) return [];
-    if (written.length === 0) return [h('li', [...lead, labels.text(`do-${what}`)])];
+    if (written.length === 0) return h('li', [...lead, labels.text(`do-${what}`)]);
     const words = written.map(({ text }) => text).join(' ');
-    return [h('li', [...lead, h('span', tagAuthors(labels.language, school.language), words)])];
+    return h('li', [...lead, h('span', tagAuthors(labels.language, school.language), words)]);
   });
   return h('ul', { className: ['relief-cases', 'plain-list'] }, items);
 }

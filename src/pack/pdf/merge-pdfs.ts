@@ -24,6 +24,8 @@ export interface PdfHead {
   readonly language: string;
   /** The program that made it. */
   readonly maker: string;
+  /** Whether programs should propose to print on one side of the paper. */
+  readonly isOneSided: boolean;
 }
 
 /**
@@ -55,7 +57,7 @@ export function mergePdfs(parts: readonly PdfPart[], head: PdfHead, readAddress:
   return renderPdf([...own, ...objects], { Root: catalog, Info: info });
 }
 
-function renderCatalog({ language }: PdfHead): PdfValue {
+function renderCatalog({ language, isOneSided }: PdfHead): PdfValue {
   return pdfDictionary({
     Type: pdfName('Catalog'),
     Pages: pdfReference(DOCUMENT_NUMBERS.pages),
@@ -64,7 +66,10 @@ function renderCatalog({ language }: PdfHead): PdfValue {
     Outlines: pdfReference(DOCUMENT_NUMBERS.outline),
     // What programs show when the document is opened.
     PageMode: pdfName('UseOutlines'),
-    ViewerPreferences: pdfDictionary({ DisplayDocTitle: pdfWord('true') }),
+    ViewerPreferences: pdfDictionary({
+      DisplayDocTitle: pdfWord('true'),
+      Duplex: isOneSided ? pdfName('Simplex') : undefined,
+    }),
     Lang: writePdfText(language),
   });
 }

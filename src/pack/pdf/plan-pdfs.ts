@@ -10,6 +10,8 @@ export interface PlannedPdf {
   readonly title: string;
   /** Paths of its pages, in order; one or more. */
   readonly pages: readonly string[];
+  /** Whether each of its sheets is for somebody else, so that nothing may stand on a back. */
+  readonly isOneSided: boolean;
 }
 
 const PDF_FOLDER = 'pdf';
@@ -34,21 +36,25 @@ export function planPdfs(week: ResolvedWeek): PlannedPdf[] {
       path: name(PDF_FOLDER, 'teacher'),
       title: labels.text('pdf-teacher', { title }),
       pages: [paths.start, ...paths.lessons.map(({ page }) => page), ...listKeys(paths), paths.gestures],
+      isOneSided: false,
     },
     {
       path: name(PDF_FOLDER, 'wall-a3'),
       title: labels.text('pdf-wall', { title }),
       pages: [paths.score],
+      isOneSided: true,
     },
     {
       path: name(LEARNERS_PDF_FOLDER, 'papers'),
       title: labels.text('pdf-papers', { title }),
       pages: paths.lessons.flatMap(({ papers }) => papers),
+      isOneSided: true,
     },
     {
       path: name(LEARNERS_PDF_FOLDER, 'handouts'),
       title: labels.text('pdf-handouts', { title }),
       pages: paths.lessons.flatMap(({ handouts }) => handouts),
+      isOneSided: true,
     },
   ].filter(({ pages }) => pages.length > 0);
 }

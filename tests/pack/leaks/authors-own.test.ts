@@ -139,6 +139,16 @@ describe('a picture in a question', () => {
   });
 });
 
+it('a group or the school may be the answer to a question', () => {
+  const body = `:::group-quiz[Moon quiz]{groups=4}
+1. ${answer('Which bird wades?', 'Heron')}
+
+2. ${answer('Where do we learn?', 'Saltgrass Point School')}
+:::
+`;
+  expect(search(body)).toEqual([]);
+});
+
 it('a handout may teach the very names and sentences that the quiz asks for', () => {
   const body = `:::group-quiz[Moon quiz]{groups=4 seed=names}
 1. ${answer('Which group begins with Round Moon?', 'High Water')}

@@ -25,6 +25,17 @@ describe('what to do when something fails', () => {
     expect(leads).toEqual(['No sound:', 'No projector:', 'No copies:', 'Bad weather:']);
   });
 
+  it('does not say again for a later lesson of a day what it said for the first', () => {
+    const lessons = [
+      { ...BARE, hasRun: true },
+      { ...BARE, hasRun: true, outdoors: true, slug: 'monday-2' },
+      { ...BARE, hasRun: true, slug: 'monday-3' },
+    ];
+    const page = renderPages(buildFakeWeek({ lessons })).get('index.html');
+    const lists = page === undefined ? [] : findAll(page, '.relief-cases').map(readText);
+    expect(lists).toEqual([expect.stringMatching(/^No sound:.*No projector:/), expect.stringMatching(/^Bad weather:/)]);
+  });
+
   it('takes the author’s words in place of its own, all of them', () => {
     const notes = [
       { text: 'Clap.', when: 'no-sound' },

@@ -4,7 +4,7 @@ import type { ReadAddress } from '../../../src/pack/pdf/open-part.ts';
 import { listTitles, readPdf } from './read-pdf.ts';
 import { type SmallPage, writeSmallPdf } from './small-pdf.ts';
 
-const HEAD = { title: 'Nights (ō) for the teacher', language: 'en-NZ', maker: 'the kit' };
+const HEAD = { title: 'Nights (ō) for the teacher', language: 'en-NZ', maker: 'the kit', isOneSided: false };
 const FOLDER = 'file:///home/somebody/work/';
 
 /** As the kit reads them: below one folder are the pages, all else on this computer is nowhere. */
@@ -43,6 +43,13 @@ describe('mergePdfs', () => {
     expect([language, isMarked, pageMode]).toEqual(['en-NZ', true, 'UseOutlines']);
     expect(info).not.toHaveProperty('CreationDate');
     expect(latin1(bytes)).not.toMatch(/D:2026|Mozilla|file:|somebody/);
+  });
+
+  it('asks to be printed on one side where each sheet is for somebody else', () => {
+    const part = { path: 'a.html', title: 'A', headings: [], bytes: writeSmallPdf({ title: 'A' }) };
+    const [one, both] = [true, false].map((isOneSided) => mergePdfs([part], { ...HEAD, isOneSided }, readAddress));
+    expect(latin1(one ?? new Uint8Array())).toContain('/Duplex /Simplex');
+    expect(latin1(both ?? new Uint8Array())).not.toContain('/Duplex');
   });
 
   it('makes one tree of the tags, a part for each page', async () => {
