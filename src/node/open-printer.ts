@@ -86,7 +86,7 @@ function breakAtEnd(pipe: DevtoolsPipe, browser: ChildProcess, program: string):
     setTimeout(() => {
       const how = status === null ? `was stopped (${signal})` : `ended by itself with status ${status}`;
       pipe.break(describeFailure(program, `${how}${quoteLastWords(words)}`));
-    }, 100);
+    }, 100).unref();
   });
 }
 

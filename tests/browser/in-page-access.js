@@ -227,8 +227,9 @@ function readColour(colour) {
 
 function listStatesOf(element) {
   const classes = [...element.classList].filter((name) => /^(?:is-|ticked$|strong-beat$)/.test(name));
-  // A class that says the same has the look.
-  if (element.closest('[class^="is-"], [class*=" is-"]') !== null) return classes.map((name) => `.${name}`);
+  // A class of the element or of what it stands in may say the same, and has the look.
+  const isSaid = [element, element.parentElement].some((each) => each.matches('[class^="is-"], [class*=" is-"]'));
+  if (isSaid) return classes.map((name) => `.${name}`);
   const attributes = ['aria-current', 'aria-pressed', 'aria-expanded'].flatMap((attribute) => {
     const value = element.getAttribute(attribute);
     return value === null || value === 'false' ? [] : [`[${attribute}="${value}"]`];

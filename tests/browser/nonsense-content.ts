@@ -25,7 +25,7 @@ const ATTRIBUTES_OF_WORDS = /\b(nights?|draw|working|hint|accept|rubric|title)="
  * Nonsense for a test of direction: each letter of a text becomes a letter of a script that runs from right to left.
  * The result is as long as the text and means nothing in any language. Placeholders stay.
  */
-export function makeNonsense(text: string): string {
+function makeNonsense(text: string): string {
   const parts = new RegExp(`${NO_WORDS.source}|\\p{Letter}`, 'gmu');
   return text.replace(parts, (part) => ([...part].length === 1 ? swapLetter(part) : part));
 }

@@ -211,3 +211,15 @@ describe('resolving', () => {
     expect(JSON.stringify(files)).toBe(frozen);
   });
 });
+
+describe('what a lesson uses', () => {
+  it('knows which lessons send anyone out to look at the sky, their handouts too', () => {
+    const { week, messages } = resolve(`title: W\nbegins: 2026-07-27\ndays: [monday, tuesday, wednesday]\n${SCHOOL}`, {
+      'a.md': writeLesson('::sky', { day: 'monday' }),
+      'b.md': writeLesson(':::handout[Slip]\n::sky\n:::', { day: 'tuesday' }),
+      'c.md': writeLesson('::tonight', { day: 'wednesday' }),
+    });
+    expect(messages).toEqual([]);
+    expect(week?.lessons.map(({ outdoors }) => outdoors)).toEqual([true, true, false]);
+  });
+});

@@ -38,7 +38,6 @@ export const TEACHING_LABELS = {
   'table-groups': { english: 'Groups: {groups}', about: 'Names of the groups of learners' },
   'seats-in-quiz': { english: '{quiz}: {seats}', about: 'Roles of the seats in a quiz' },
   'names-of-day': { english: 'Names: how to say them, what they mean', about: 'Link to the names on a lesson’s page' },
-  'key-in-print': { english: '{page}, at {day}', about: 'On paper: where in the pack the answers are' },
   'if-no-sound': { english: 'No sound:', about: 'Before what to do then' },
   'if-no-projector': { english: 'No projector:', about: 'Before what to do then' },
   'if-no-copies': { english: 'No copies:', about: 'Before what to do then' },

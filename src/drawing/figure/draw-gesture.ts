@@ -5,12 +5,12 @@ import { svgElement } from '../svg-element.ts';
 import { figureBox, type Posture } from './body.ts';
 import type { Standpoint } from './camera.ts';
 import { renderHand, renderHandHalo } from './draw-hand.ts';
-import { type DrawnArm, flipArm } from './flip-arm.ts';
 import { writeJoinedLimb, writeLimb } from './limb.ts';
 import { type Ink, renderArrow, renderInk, renderOpenShape, renderPaper } from './marks.ts';
 import type { MoveMark } from './move-mark.ts';
 import { inGrains, writeLines, writePath } from './path.ts';
-import type { SeenArm, SeenGesture } from './see-gesture.ts';
+import type { PlacedHand } from './placing.ts';
+import { type SeenArm, type SeenGesture, seeArm } from './see-gesture.ts';
 import { renderTorso } from './torso.ts';
 
 /** A point in the body towards which an armpit opens: outwards from the middle, and down; in drawing units. */
@@ -19,30 +19,43 @@ const armpit = { out: 18, y: 190 } as const;
 const middleX = figureBox.width / 2;
 
 /**
- * Gives a gesture from its farthest part to its nearest: body, second pose, arms, signs of the move. Each part is drawn
- * the same wherever it is the same, and marked as shared: a page that shows many figures writes it once.
+ * Gives a gesture from its farthest part to its nearest: body, second pose, arms, signs of the move. Parts are marked as
+ * shared, and written alike where they look alike: a page that shows many figures writes each of them once.
  */
 export function renderGesture({ arms, seconds, marks }: SeenGesture, from: Standpoint, posture: Posture): Element[] {
   return [
     renderTorso(from, posture),
-    ...seconds.map((arm) => renderArm(arm, 'light')),
-    ...arms.map((arm) => renderArm(arm, 'line')),
+    ...seconds.map(({ placed }) => renderArm(placed, from, 'light')),
+    ...arms.map(({ placed }) => renderArm(placed, from, 'line')),
     ...(marks.length === 0 ? [] : [shareElement(renderMarks(marks))]),
   ];
 }
 
+/** A left arm is drawn once for each standpoint and ink. */
+const drawn = {
+  'front line': new WeakMap<PlacedHand, Element>(),
+  'front light': new WeakMap<PlacedHand, Element>(),
+  'behind line': new WeakMap<PlacedHand, Element>(),
+  'behind light': new WeakMap<PlacedHand, Element>(),
+};
+
 const flip = `translate(${inGrains(figureBox.width)})scale(-1 1)`;
 
-/** Arms are drawn at the left of the picture; one at the right is flipped there, so that it is the same as its mate. */
-function renderArm(arm: SeenArm, ink: Ink): Element {
-  const isRight = arm.upper.from[0] > middleX;
-  const drawn = shareElement(renderInk(ink, listStrokes(isRight ? flipArm(arm) : arm, ink)));
-  return isRight ? svgElement('g', { transform: flip }, [drawn]) : drawn;
+/** A right arm is the left one that it mirrors, flipped. */
+function renderArm(placed: PlacedHand, from: Standpoint, ink: Ink): Element {
+  if (placed.mirrors !== undefined) {
+    return svgElement('g', { transform: flip }, [renderArm(placed.mirrors, from, ink)]);
+  }
+  const memo = drawn[`${from} ${ink}`];
+  const arm = memo.get(placed) ?? shareElement(renderInk(ink, listStrokes(seeArm(placed, from), ink)));
+  memo.set(placed, arm);
+  return arm;
 }
 
-/** Only an arm in full ink has paper round its hand: a second pose lies behind it. */
-function listStrokes({ upper, fore, hand }: DrawnArm, ink: Ink): Element[] {
-  const { outline, patches, patchWidth } = writeJoinedLimb(upper, [middleX - armpit.out, armpit.y]);
+/** Only an arm in full ink has paper round its hand: a second pose lies behind all else. */
+function listStrokes({ upper, fore, hand }: SeenArm, ink: Ink): Element[] {
+  const inside: Point = [middleX + (upper.from[0] < middleX ? -armpit.out : armpit.out), armpit.y];
+  const { outline, patches, patchWidth } = writeJoinedLimb(upper, inside);
   return [
     ...(ink === 'line' ? renderHandHalo(hand) : []),
     renderOpenShape(outline + writeLimb(fore)),

@@ -23,6 +23,8 @@ export type Targets = { readonly [side in Side]?: Target };
 export interface PlacedHand {
   readonly arm: Arm;
   readonly shape: DrawnShape;
+  /** Of a right hand, the left one that it is the exact mirror image of. */
+  readonly mirrors?: PlacedHand;
 }
 
 /** Finds where hands are to be. Two hands before the body that do something with one another meet, one above the other. */
@@ -75,7 +77,7 @@ export function placeHand(side: Side, target: Target | undefined, posture: Postu
   const left = solved.get(key) ?? placeLeftHand(target ?? atRest[posture], shape, posture);
   if (solved.size >= mostSolved) solved.clear();
   solved.set(key, left);
-  return side === 'left' ? left : { arm: mirrorArm(left.arm), shape };
+  return side === 'left' ? left : { arm: mirrorArm(left.arm), shape, mirrors: left };
 }
 
 /** The left hand stands for both, so that the two are exact mirror images. */

@@ -69,7 +69,8 @@ function lookAt(gesture: Gesture, from: Standpoint, posture: Posture): SeenGestu
   };
 }
 
-function seeArm(placed: PlacedHand, from: Standpoint): SeenArm {
+/** Gives an arm as it is seen. */
+export function seeArm(placed: PlacedHand, from: Standpoint): SeenArm {
   const { arm, shape } = placed;
   const [shoulder, elbow, wrist] = [
     seePoint(from, arm.shoulder),

@@ -28,7 +28,7 @@ export function renderKeyPage(context: PageContext, placed: PlacedLesson): Root 
   const before = countQuizzesBefore(listPlacedLessons(context), lesson);
   return renderKeyShell(context, {
     path: paths.key,
-    of: `${lesson.head.title} · ${labels.date(lesson.tonight.date, 'day')} · ${plan.title}`,
+    of: `${labels.date(lesson.tonight.date, 'day')} · ${plan.title}`,
     styles: pageStyles.key,
     script: markingScript,
     main: [

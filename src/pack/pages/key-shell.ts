@@ -19,7 +19,7 @@ export function renderKeyShell(context: PageContext, { path, of, ...parts }: Key
     {
       ...parts,
       labels,
-      title: `${labels.text('answer-key')}: ${of}`,
+      title: `${labels.text('answer-key')} · ${of}`,
       kind: 'key-page',
       skipLabel: labels.text('skip-link'),
       runningLine: `${labels.text('answer-key')} · ${labels.text('teacher-only')} · ${of}`,

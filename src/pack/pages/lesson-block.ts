@@ -1,6 +1,5 @@
 import type { Element, ElementContent } from 'hast';
 import { h } from 'hastscript';
-import { fillLabel } from '../../content/fill-label.ts';
 import { tagAuthors } from '../../content/tag-authors.ts';
 import type { ResolvedLesson } from '../../lesson/model.ts';
 import { renderSeats } from './lesson-seats.ts';
@@ -55,11 +54,7 @@ export function renderLessonBlock(
 /** For who has never seen this calendar: its names, and for a run its gestures. */
 function renderHelp({ week, paths: { gestures } }: PageContext, { lesson, paths }: PlacedLesson): Element {
   const { labels } = week;
-  const link = (href: string, words: string, page: string) =>
-    h('li', [
-      h('a', { href }, words),
-      h('span', { className: ['print-only', 'page-name'] }, [' (', h('bdi', page), ')']),
-    ]);
+  const link = (href: string, words: string, page: string) => h('li', [h('a', { href }, words), renderPageName(page)]);
   return h('ul', { className: ['link-list', 'help-links'] }, [
     link(`${paths.page}#${NAMES_ID}`, labels.text('names-of-day'), paths.page),
     ...(lesson.hasRun ? [link(gestures, labels.text('how-gestures-go'), gestures)] : []),
@@ -95,18 +90,12 @@ function renderWho(context: PageContext, lesson: ResolvedLesson, earlier: readon
 /** Leads to the key, and says that it is not for learners. */
 function renderAnswers({ week }: PageContext, placed: PlacedLesson): ElementContent[] {
   const { labels } = week;
-  const { quizzes, tonight } = placed.lesson;
   const { key, keyAnchors } = placed.paths;
   if (key === undefined) return [];
-  const day = labels.date(tonight.date, 'day');
-  const items = quizzes.map((quiz, index) =>
+  const items = placed.lesson.quizzes.map((quiz, index) =>
     h('li', [
       h('a', { href: `${key}#${keyAnchors[index] ?? ''}` }, labels.text('key-to', { title: quiz.title })),
-      h('span', { className: ['print-only', 'page-name'] }, [
-        ' (',
-        ...fillLabel(labels, 'key-in-print', { page: [h('bdi', key)], day }),
-        ')',
-      ]),
+      renderPageName(key),
     ]),
   );
   return [
@@ -115,6 +104,11 @@ function renderAnswers({ week }: PageContext, placed: PlacedLesson): ElementCont
       h('p', { className: ['fine'] }, labels.text('teacher-only')),
     ]),
   ];
+}
+
+/** On paper a link cannot be followed: it says which page it leads to. */
+function renderPageName(page: string): Element {
+  return h('span', { className: ['print-only', 'page-name'] }, [' (', h('bdi', page), ')']);
 }
 
 function renderFails(

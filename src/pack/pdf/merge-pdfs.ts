@@ -1,6 +1,7 @@
 import { DOCUMENT_NUMBERS } from './document-numbers.ts';
+import { listTagKeys } from './list-tag-keys.ts';
 import { mergeOutlines } from './merge-outlines.ts';
-import { countTagKeys, listTagChanges, mergeTags } from './merge-tags.ts';
+import { listTagChanges, mergeTags } from './merge-tags.ts';
 import { type OpenedPart, openPart, type PdfPart, type ReadAddress } from './open-part.ts';
 import { writePdfText } from './pdf-text.ts';
 import {
@@ -159,15 +160,17 @@ function placeParts(
     const part = opened[index];
     return part && findAnchor(part, { numberOf: (number) => numbers[index]?.get(number) }, writeAnchor(place));
   };
-  let tagKeyOffset = 0;
+  let tagKeys = 0;
   return opened.map((part, index) => {
+    // They come in order; their own numbers may have large gaps.
+    const keys = new Map(listTagKeys(part).map(([key], place) => [key, tagKeys + place]));
+    tagKeys += keys.size;
     const placing: Placing = {
       numberOf: (number) => numbers[index]?.get(number),
-      tagKeyOffset,
+      tagKeyOf: (key) => keys.get(key),
       nameOf: (written) => names(index, written),
       findPlace,
     };
-    tagKeyOffset += countTagKeys(part);
     return { part, placing };
   });
 }

@@ -1,10 +1,8 @@
 import { DOCUMENT_NUMBERS } from './document-numbers.ts';
-import type { OpenedPart } from './open-part.ts';
-import { PdfFormatError } from './pdf-format-error.ts';
+import { listTagKeys } from './list-tag-keys.ts';
 import { writePdfText } from './pdf-text.ts';
 import {
   findEntry,
-  findNumber,
   hasName,
   type PdfObject,
   type PdfValue,
@@ -32,12 +30,13 @@ export function mergeTags(
 ): PdfObject[] {
   const { tags, document, tagKeys } = DOCUMENT_NUMBERS;
   const names = listNames(objects);
+  const keys = placed.flatMap(placeTagKeys);
   const namesNumber = names.length === 0 ? undefined : nextNumber();
   const root = pdfDictionary({
     Type: pdfName('StructTreeRoot'),
     K: pdfReference(document),
     ParentTree: pdfReference(tagKeys),
-    ParentTreeNextKey: pdfWord(placed.reduce((sum, { part }) => sum + countTagKeys(part), 0)),
+    ParentTreeNextKey: pdfWord(keys.length / 2),
     RoleMap: mergeKinds(placed),
     IDTree: namesNumber === undefined ? undefined : pdfReference(namesNumber),
   });
@@ -48,11 +47,10 @@ export function mergeTags(
     Lang: writePdfText(language),
     K: pdfArray(placed.flatMap(listRootTags).map(pdfReference)),
   });
-  const keys = pdfDictionary({ Nums: pdfArray(placed.flatMap(listTagKeys)) });
   return [
     { number: tags, value: root },
     { number: document, value: whole },
-    { number: tagKeys, value: keys },
+    { number: tagKeys, value: pdfDictionary({ Nums: pdfArray(keys) }) },
     ...(namesNumber === undefined ? [] : [{ number: namesNumber, value: pdfDictionary({ Names: pdfArray(names) }) }]),
   ];
 }
@@ -63,43 +61,18 @@ export function listTagChanges(placed: readonly PlacedPart[]): Changes {
   return new Map(kinds);
 }
 
-/** How many keys a part has by which pages and links find their tags; they count from 0. */
-export function countTagKeys({ tags }: OpenedPart): number {
-  const count = findNumber(tags, 'ParentTreeNextKey');
-  if (count === undefined) throw new PdfFormatError('tags that do not count their keys');
-  return count;
-}
-
 function listRootTags({ part, placing }: PlacedPart): number[] {
   const children = findEntry(part.tags, 'K');
   const list = children?.type === 'array' ? children.items : [children];
   return list.flatMap((child) => (child?.type === 'reference' ? (placing.numberOf(child.number) ?? []) : []));
 }
 
-function listTagKeys({ part, placing }: PlacedPart): PdfValue[] {
-  const { document, droppedLinks } = part;
-  // A link that is left out leaves no key behind.
-  const dropped = new Set(
-    [...droppedLinks].map((link) => findNumber(document.objects.get(link)?.value, 'StructParent')),
-  );
-  return listKeys(document.find(findEntry(part.tags, 'ParentTree')), part).flatMap(([key, value]) => {
-    const target = dropped.has(key) ? undefined : placeValue(value, part, placing);
-    return target === undefined ? [] : [pdfWord(key + placing.tagKeyOffset), target];
+function placeTagKeys({ part, placing }: PlacedPart): PdfValue[] {
+  return listTagKeys(part).flatMap(([key, value]) => {
+    const tagKey = placing.tagKeyOf(key);
+    const target = placeValue(value, part, placing);
+    return tagKey === undefined || target === undefined ? [] : [pdfWord(tagKey), target];
   });
-}
-
-/** Keys and values of a tree of numbers, in order. */
-function listKeys(node: PdfValue | undefined, part: OpenedPart): [number, PdfValue][] {
-  const numbers = findEntry(node, 'Nums');
-  const kids = findEntry(node, 'Kids');
-  const own: [number, PdfValue][] = [];
-  const items = numbers?.type === 'array' ? numbers.items : [];
-  for (let at = 0; at + 1 < items.length; at += 2) {
-    const [key, value] = [items[at], items[at + 1]];
-    if (key?.type === 'word' && value !== undefined) own.push([Number(key.written), value]);
-  }
-  const below = kids?.type === 'array' ? kids.items.flatMap((kid) => listKeys(part.document.find(kid), part)) : [];
-  return [...own, ...below];
 }
 
 /** Names of tags that others name, each with its tag, in order of the names. */

@@ -15,8 +15,8 @@ import {
 export interface Placing {
   /** The number that an object of the part has in the document; undefined for one that is not in it. */
   numberOf(number: number): number | undefined;
-  /** Added to the keys by which pages and links find their tags. */
-  readonly tagKeyOffset: number;
+  /** The key in the document by which a page or a link finds its tags; undefined where it has none. */
+  tagKeyOf(key: number): number | undefined;
   /** The name in the document of a tag that others name. @param written As it is written in the part. */
   nameOf(written: string): string;
   /** Where a link to another part leads; undefined outside of the pack. */
@@ -83,7 +83,8 @@ function placeEntry(
 ): PlacedEntry | undefined {
   const isTag = hasName(dictionary, 'Type', 'StructElem');
   if (key === 'StructParent' || key === 'StructParents') {
-    return { key, value: pdfWord((findNumber(dictionary, key) ?? 0) + placing.tagKeyOffset) };
+    const tagKey = placing.tagKeyOf(findNumber(dictionary, key) ?? -1);
+    return tagKey === undefined ? undefined : { key, value: pdfWord(tagKey) };
   }
   if (key === 'Dest' && entry.type === 'word') {
     return { key, value: findAnchor(part, placing, entry.written.replace(/^\//, '')) };

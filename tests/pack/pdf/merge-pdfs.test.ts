@@ -65,6 +65,21 @@ describe('mergePdfs', () => {
     ]);
   });
 
+  it('finds the tags of every sheet, however its keys were counted', async () => {
+    const links = ['#x', `${FOLDER}gone.html`, '#x'];
+    const bytes = merge({
+      'a.html': { title: 'A', links, firstKey: 100_000 },
+      'b.html': { title: 'B', links, firstKey: 1 },
+      'c.html': { title: 'C', links, firstKey: 100_000 },
+    });
+    const { sheets } = await readPdf(bytes);
+    expect(sheets.map(({ tags }) => [...tags])).toEqual(Array(3).fill(expect.arrayContaining(['Part', 'Link'])));
+    // A page and its two links each, in order and without gaps.
+    const keys = [...(/\/Nums \[(.*?)\]>>/s.exec(latin1(bytes))?.[1] ?? '').matchAll(/(\d+) \d+ 0 R|(\d+) \[/g)];
+    expect(keys.map(([, link, page]) => Number(link ?? page))).toEqual([0, 1, 2, 3, 4, 5, 6, 7, 8]);
+    expect(latin1(bytes)).toContain('/ParentTreeNextKey 9');
+  });
+
   it('keeps names of cells apart, and in order', () => {
     const text = latin1(
       merge({ 'a.html': { title: 'A', cell: 'node00000412' }, 'b.html': { title: 'B', cell: 'node00000412' } }),

@@ -14,6 +14,8 @@ export interface SmallPage {
   readonly anchors?: readonly string[];
   /** Name of a table's heading cell that another cell names. */
   readonly cell?: string;
+  /** The key of the first link: Chromium 147 counts them from 100000 on. */
+  readonly firstKey?: number;
 }
 
 /**
@@ -21,7 +23,7 @@ export interface SmallPage {
  * no code with what reads and writes PDFs in the kit.
  */
 export function writeSmallPdf(page: SmallPage): Uint8Array {
-  const { title, text = 'Words', headings = [], flat = false, links = [], anchors = [], cell } = page;
+  const { title, text = 'Words', headings = [], flat = false, links = [], anchors = [], cell, firstKey = 1 } = page;
   const content = `BT /P <</MCID 0>> BDC /F1 12 Tf 72 720 Td (${text}) Tj EMC ET`;
   const linkNumber = (index: number) => 30 + index;
   const entryNumber = (index: number) => 60 + index;
@@ -41,7 +43,7 @@ export function writeSmallPdf(page: SmallPage): Uint8Array {
     [6, `<<${anchors.map((name) => `/${name} [2 0 R /XYZ 0 700 0]`).join('\n')}>>`],
     [
       7,
-      `<</Type /StructTreeRoot /K 8 0 R /ParentTreeNextKey ${links.length + 1} /ParentTree 9 0 R${cell === undefined ? '' : ' /IDTree 14 0 R'}>>`,
+      `<</Type /StructTreeRoot /K 8 0 R /ParentTreeNextKey 1 /ParentTree 9 0 R${cell === undefined ? '' : ' /IDTree 14 0 R'}>>`,
     ],
     [
       8,
@@ -49,7 +51,7 @@ export function writeSmallPdf(page: SmallPage): Uint8Array {
     ],
     [
       9,
-      `<</Type /ParentTree /Nums [0 [10 0 R]${links.map((_, i) => ` ${i + 1} ${linkNumber(i) + 10} 0 R`).join('')}]>>`,
+      `<</Type /ParentTree /Nums [0 [10 0 R]${links.map((_, i) => ` ${i + firstKey} ${linkNumber(i) + 10} 0 R`).join('')}]>>`,
     ],
     [10, '<</Type /StructElem /S /Strong /P 8 0 R /Pg 2 0 R /K 0>>'],
     [11, `<</Type /StructElem /S /TR /P 8 0 R /K [12 0 R 13 0 R]>>`],
@@ -67,7 +69,7 @@ export function writeSmallPdf(page: SmallPage): Uint8Array {
       : `/A <</Type /Action /S /URI /URI (${address})>>`;
     objects.set(
       linkNumber(i),
-      `<</Type /Annot /Subtype /Link /F 4 /Rect [72 700 200 712] ${leads} /StructParent ${i + 1}>>`,
+      `<</Type /Annot /Subtype /Link /F 4 /Rect [72 700 200 712] ${leads} /StructParent ${i + firstKey}>>`,
     );
     objects.set(
       linkNumber(i) + 10,
