@@ -64,13 +64,19 @@ function listReasons(lines: readonly string[]): string[] {
 
 /** Lists of options on a page, each option with its words and letter left out: all of a list must be the same. */
 export function listOptionShells(html: string): string[][] {
-  return [...html.matchAll(/<ul class="options[^"]*">(.*?)<\/ul>/gs)].map(([, list = '']) =>
+  return [...dropPlainLists(html).matchAll(/<ul class="options[^"]*">(.*?)<\/ul>/gs)].map(([, list = '']) =>
     [...list.matchAll(/<li\b.*?<\/li>/gs)].map(([item]) =>
       item
         .replace(/(<div class="option">).*<\/div>/s, '$1</div>')
         .replace(/(<span class="letter">)[A-H] <\/span>/, '$1</span>'),
     ),
   );
+}
+
+/** Without lists inside of options, which have no class: only their ends would be taken for those of the options. */
+function dropPlainLists(html: string): string {
+  const without = html.replace(/<ul>(?:(?!<ul|<\/ul>).)*<\/ul>/gs, '');
+  return without === html ? html : dropPlainLists(without);
 }
 
 /** Letters of the right options of each question with one right option, in the order of the key page. */

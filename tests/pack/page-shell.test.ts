@@ -22,9 +22,9 @@ describe('renderPageShell', () => {
     expect(head?.children[0]).toBe(policy);
     expect(policy?.properties).toMatchObject({
       httpEquiv: ['Content-Security-Policy'],
-      content:
-        "default-src 'none'; script-src 'sha256-<void 0;>'; style-src 'sha256-<p { color: red }>'; " +
-        "img-src 'self' data:; base-uri 'none'; form-action 'none'",
+      content: expect.stringMatching(
+        /^default-src 'none'; script-src 'sha256-<void 0;>'; style-src 'sha256-<(?:@font-face\{[^}]*\}\n)*p \{ color: red \}>'; img-src 'self' data:; font-src 'self'; base-uri 'none'; form-action 'none'$/,
+      ),
     });
   });
 
@@ -49,5 +49,17 @@ describe('renderPageShell', () => {
     expect(findAll(page, 'a')[0]?.properties['href']).toBe('#main');
     expect(['header', 'main', 'footer'].map((name) => findAll(page, name).length)).toEqual([1, 1, 1]);
     expect(findAll(page, 'main')[0]?.properties['id']).toBe('main');
+  });
+
+  it('runs as its words do, and so does the line at the foot of its sheets', () => {
+    const running = { ...PARTS, runningLine: 'Line' };
+    const leftToRight = stringifyHast(renderPageShell(running, sha256));
+    expect(leftToRight).toContain('<html lang="en-NZ">');
+    expect(leftToRight).toContain('@bottom-left { content: "Line"');
+    const labels = { language: 'und-Hebr', direction: 'rtl' } as const;
+    const rightToLeft = stringifyHast(renderPageShell({ ...running, labels }, sha256));
+    expect(rightToLeft).toContain('<html lang="und-Hebr" dir="rtl">');
+    expect(rightToLeft).toContain('@bottom-right { content: "Line"');
+    expect(rightToLeft).toContain('@bottom-left { content: counter(page)');
   });
 });

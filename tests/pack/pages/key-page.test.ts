@@ -78,9 +78,7 @@ describe('renderKeyPage', () => {
     const page = renderKey();
     const [here] = findAll(page, 'a').filter(({ properties }) => properties['ariaCurrent'] !== undefined);
     expect(here?.properties).toMatchObject({ href: 'key.html', ariaCurrent: 'true' });
-    expect(findAll(page, 'title').map(readText)).toEqual([
-      expect.stringMatching(/^Answer key · Monday 27 July · /),
-    ]);
+    expect(findAll(page, 'title').map(readText)).toEqual([expect.stringMatching(/^Answer key · Monday 27 July · /)]);
   });
 });
 
