@@ -53,13 +53,13 @@ export function findChromium(computer: Computer = thisComputer): string {
   if (named !== '') {
     if (computer.isProgram(named)) return named;
     throw new PrintError(
-      `\`CHROMIUM_PATH\` is \`${named}\`; expected the program file of Chromium, Chrome or Edge there; correct it, or take the variable away so that the usual places are searched`,
+      `\`CHROMIUM_PATH\` is \`${named}\`; expected the program file of Chromium, or of a browser made from it, there; correct it, or take the variable away so that the usual places are searched`,
     );
   }
   const found = listUsualPlaces(computer).find(computer.isProgram);
   if (found !== undefined) return found;
   throw new PrintError(
-    'no Chromium was found, and PDFs are made by one; install Chromium, Chrome or Edge, or name the program file of one in the environment variable `CHROMIUM_PATH`',
+    'no Chromium was found, and PDFs are made by one; install Chromium, or a browser made from it, or name the program file of one in the environment variable `CHROMIUM_PATH`',
   );
 }
 

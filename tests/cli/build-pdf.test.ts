@@ -323,7 +323,7 @@ describe('build --pdf without a browser that prints', () => {
     expect(status).toBe(1);
     expect(printed).toEqual([expect.stringContaining(`Open ${join(place, FRENCH, 'index.html')}`)]);
     expect(told).toEqual([
-      `lessons/${FRENCH}: built without PDFs: no Chromium was found, and PDFs are made by one; install Chromium, Chrome or Edge, or name the program file of one in the environment variable \`CHROMIUM_PATH\``,
+      `lessons/${FRENCH}: built without PDFs: no Chromium was found, and PDFs are made by one; install Chromium, or a browser made from it, or name the program file of one in the environment variable \`CHROMIUM_PATH\``,
     ]);
   });
 
