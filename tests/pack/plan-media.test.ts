@@ -53,7 +53,7 @@ describe('planMediaFiles', () => {
     });
     const contentOf = (path: string) => files.find((file) => file.path === path)?.content;
     expect(contentOf('learners/sound/beat-60-1.wav')).toBe(contentOf('sound/beat-60-2.wav'));
-    expect(contentOf('sound/beat-60-1.wav')?.length).toBe(44 + 3 * 16_000);
+    expect(contentOf('sound/beat-60-1.wav')?.length).toBe(44 + 3 * 14_400);
   });
 
   it('plans nothing for a week without runs, and refuses two files of one name', () => {
@@ -89,7 +89,7 @@ describe('the sound of a pack', () => {
     expect(listPaths(files).filter((path) => path.startsWith('learners/sound/'))).toEqual([
       'learners/sound/beat-60-1.wav',
     ]);
-    expect(sizeOf('learners/sound/beat-60-1.wav')).toBe(44 + 4 * 16_000);
+    expect(sizeOf('learners/sound/beat-60-1.wav')).toBe(44 + 4 * 14_400);
     expect(sizeOf('sound/beat-60-1.wav')).toBeGreaterThan(sizeOf('learners/sound/beat-60-1.wav'));
   });
 

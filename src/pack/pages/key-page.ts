@@ -22,13 +22,13 @@ import { pageStyles } from './page-styles.ts';
  * @throws Error when the lesson has no quiz
  */
 export function renderKeyPage(context: PageContext, placed: PlacedLesson): Root {
-  const { labels, plan } = context.week;
+  const { labels } = context.week;
   const { lesson, paths } = placed;
   if (paths.key === undefined) throw new Error(`The lesson \`${lesson.slug}\` has no quiz.`);
   const before = countQuizzesBefore(listPlacedLessons(context), lesson);
   return renderKeyShell(context, {
     path: paths.key,
-    of: `${labels.date(lesson.tonight.date, 'day')} · ${plan.title}`,
+    of: nameLesson(context, placed),
     styles: pageStyles.key,
     script: markingScript,
     main: [
@@ -38,6 +38,14 @@ export function renderKeyPage(context: PageContext, placed: PlacedLesson): Root 
       renderMarkingWords(labels),
     ],
   });
+}
+
+/** The day; where it has more than one lesson, their titles tell them apart. */
+function nameLesson(context: PageContext, { lesson }: PlacedLesson): string {
+  const { labels, lessons, plan } = context.week;
+  const day = labels.date(lesson.tonight.date, 'day');
+  const ofDay = lessons.filter(({ tonight }) => tonight.date === lesson.tonight.date);
+  return `${day} · ${ofDay.length === 1 ? plan.title : lesson.head.title}`;
 }
 
 function renderQuizKey(
