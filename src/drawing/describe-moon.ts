@@ -21,7 +21,8 @@ const darkUpTo = 0.01;
 const fullFrom = 0.99;
 const halfMargin = 0.05;
 
-const sides: readonly LitSide[] = [
+/** Sides counter-clockwise from the top, as angles in the sky are counted; an eighth of a turn each. */
+export const LIT_SIDES: readonly LitSide[] = [
   'top',
   'top-left',
   'left',
@@ -55,7 +56,7 @@ function shapeOf(litFraction: number): 'crescent' | 'half' | 'gibbous' {
  */
 export function findLitSide(brightLimbDegrees: number): LitSide {
   const sector = Math.round((((brightLimbDegrees % 360) + 360) % 360) / 45) % 8;
-  const side = sides[sector];
+  const side = LIT_SIDES[sector];
   if (side === undefined) throw new RangeError(`an angle must be a finite number of degrees, not ${brightLimbDegrees}`);
   return side;
 }

@@ -2,6 +2,7 @@ import type { Element, ElementContent } from 'hast';
 import { h } from 'hastscript';
 import type { Labels } from '../../content/labels.ts';
 import type { ExpectedAnswer, Forgiveness, Slip } from '../../quiz/model.ts';
+import { textNode } from './page-context.ts';
 
 type ExpectedLine = Extract<ExpectedAnswer, { readonly kind: 'line' }>;
 
@@ -56,8 +57,4 @@ function renderSlips(slips: readonly Slip[], labels: Labels): Element {
       ),
     ),
   ]);
-}
-
-function textNode(value: string): ElementContent {
-  return { type: 'text', value };
 }

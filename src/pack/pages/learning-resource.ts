@@ -1,5 +1,6 @@
 import type { EducationalAudience, LearningResource, WithContext } from 'schema-dts';
 import type { ResolvedLesson } from '../../lesson/model.ts';
+import { printData } from '../print-data.ts';
 import { listPlacedLessons, type PageContext, type PlacedLesson } from './page-context.ts';
 
 /**
@@ -8,8 +9,7 @@ import { listPlacedLessons, type PageContext, type PlacedLesson } from './page-c
  * @returns Text that may stand in a `script` element as it is.
  */
 export function describeLearningResource(context: PageContext): string {
-  // A `<` could end the element or begin a comment in it.
-  return JSON.stringify(computeLearningResource(context)).replaceAll('<', '\\u003c');
+  return printData(computeLearningResource(context));
 }
 
 function computeLearningResource(context: PageContext): WithContext<LearningResource> {

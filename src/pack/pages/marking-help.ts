@@ -2,6 +2,7 @@ import type { Element } from 'hast';
 import { h } from 'hastscript';
 import type { Labels } from '../../content/labels.ts';
 import type { QuizSheet } from '../../quiz/model.ts';
+import { printData } from '../print-data.ts';
 import { describePaper } from './marking-fields.ts';
 
 /** For the key of one quiz: what its answers are, for the script alone. Shows nothing. */
@@ -14,10 +15,9 @@ export function renderMarkingWords(labels: Labels): Element {
   return renderData('marking-words', listWords(labels));
 }
 
-/** Data that no browser runs. `<` is escaped, so that no text in it can end its element. */
+/** Data that no browser runs. */
 function renderData(name: string, data: unknown): Element {
-  const text = JSON.stringify(data).replaceAll('<', '\\u003c');
-  return h('script', { type: 'application/json', className: [name] }, text);
+  return h('script', { type: 'application/json', className: [name] }, printData(data));
 }
 
 /** Names in braces are filled in by the script. */

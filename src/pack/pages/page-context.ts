@@ -66,6 +66,7 @@ function toTree(part: readonly ElementContent[] | string): ElementContent[] {
   return typeof part === 'string' ? [textNode(part)] : [...part];
 }
 
-function textNode(value: string): ElementContent {
+/** A text as a node of a tree. */
+export function textNode(value: string): ElementContent {
   return { type: 'text', value };
 }

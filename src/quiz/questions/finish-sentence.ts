@@ -5,7 +5,7 @@ import { fillTemplate, findPlaceholders } from '../../content/template.ts';
 import { keepEvenLengths } from '../even-lengths.ts';
 import { foldName, foldText } from '../fold-text.ts';
 import type { QuizFacts } from '../model.ts';
-import { gradeFromTonight } from './grade.ts';
+import { DATE_LEVELS, gradeFromTonight } from './grade.ts';
 import { findMirror } from './mirror-night.ts';
 import { findFirstAfter, findLastBefore } from './month-look.ts';
 import { renderMonthSpan } from './month-of-date.ts';
@@ -26,11 +26,7 @@ const GAP = '…';
  */
 export const finishSentence: QuestionKind = {
   about: "Which night and month belong in the calendar's sentence for a date?",
-  levels: [
-    'a date at most three days from the lesson',
-    'a date further off in the same month',
-    'a date beyond the end of the month, or beyond a name that is left out or said twice',
-  ],
+  levels: DATE_LEVELS,
   list(facts) {
     return listKnownNights(facts.almanac, facts.from, facts.to)
       .filter(

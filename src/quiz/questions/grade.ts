@@ -11,6 +11,13 @@ export interface Grade {
   readonly hardness: Hardness;
 }
 
+/** What the levels of {@link gradeFromTonight} are for a question about a date, for the authors' reference. */
+export const DATE_LEVELS = [
+  'a date at most three days from the lesson',
+  'a date further off in the same month',
+  'a date beyond the end of the month, or beyond a name that is left out or said twice',
+] as const;
+
 /** Up to here a night is found by a look at tonight's neighbours. Our own choice. */
 const NEAR_NIGHTS = 3;
 

@@ -1,16 +1,4 @@
-import type { LitSide } from '../../drawing/describe-moon.ts';
-
-/** Sides counter-clockwise from the top, as angles in the sky are counted. */
-const ROUND: readonly LitSide[] = [
-  'top',
-  'top-left',
-  'left',
-  'bottom-left',
-  'bottom',
-  'bottom-right',
-  'right',
-  'top-right',
-];
+import { LIT_SIDES, type LitSide } from '../../drawing/describe-moon.ts';
 
 /**
  * What a learner who takes a wrong side for the lit one likely thought. `mirror`: left and right changed over, as in the
@@ -31,18 +19,18 @@ export interface WrongSide {
  * the four are the same words whichever of them is.
  */
 export function listWrongSides(right: LitSide): WrongSide[] {
-  const place = ROUND.indexOf(right);
+  const place = LIT_SIDES.indexOf(right);
   return [2, 4, 6].flatMap((eighths) => {
-    const side = ROUND[(place + eighths) % ROUND.length];
-    return side === undefined ? [] : [{ side, reason: findReason(place, (place + eighths) % ROUND.length) }];
+    const side = LIT_SIDES[(place + eighths) % LIT_SIDES.length];
+    return side === undefined ? [] : [{ side, reason: findReason(place, (place + eighths) % LIT_SIDES.length) }];
   });
 }
 
 /** @param right place of the lit side, @param wrong of the one taken for it; a quarter turn apart, or two. */
 function findReason(right: number, wrong: number): SideReason {
-  if ((right + wrong) % ROUND.length === 0) return 'mirror';
+  if ((right + wrong) % LIT_SIDES.length === 0) return 'mirror';
   if (Math.abs(right - wrong) === 4) return 'dark-side';
-  if ((right + wrong) % ROUND.length === 4) return 'upside-down';
+  if ((right + wrong) % LIT_SIDES.length === 4) return 'upside-down';
   if (wrong === 0) return 'lamp';
   return wrong === 4 ? 'below' : 'upright';
 }

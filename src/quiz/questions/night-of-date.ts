@@ -3,7 +3,7 @@ import type { NightRecord, RunNight } from '../../calendar/almanac-types.ts';
 import { fillLabel } from '../../content/fill-label.ts';
 import { foldName } from '../fold-text.ts';
 import type { QuizFacts } from '../model.ts';
-import { gradeFromTonight } from './grade.ts';
+import { DATE_LEVELS, gradeFromTonight } from './grade.ts';
 import { findNightAfter, findNightBefore, listKnownNights, listPassedOver } from './neighbours.ts';
 import { hasNightOptions, listNightOptions } from './night-options.ts';
 import { nameNightFact, type QuestionInstance, type QuestionKind } from './question-instance.ts';
@@ -13,11 +13,7 @@ import { joinSentences, renderNight } from './working.ts';
 /** "Which night is Friday 31 July?", a choice: one for each date between the two, in order. */
 export const nightOfDate: QuestionKind = {
   about: 'Which night is a date?',
-  levels: [
-    'a date at most three days from the lesson',
-    'a date further off in the same month',
-    'a date beyond the end of the month, or beyond a name that is left out or said twice',
-  ],
+  levels: DATE_LEVELS,
   list(facts) {
     return listKnownNights(facts.almanac, facts.from, facts.to)
       .filter(({ night }) => hasNightOptions(facts, { right: night }))

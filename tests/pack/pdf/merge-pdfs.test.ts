@@ -5,7 +5,7 @@ import { listTitles, readPdf } from './read-pdf.ts';
 import { type SmallPage, writeSmallPdf } from './small-pdf.ts';
 
 const HEAD = { title: 'Nights (ō) for the teacher', language: 'en-NZ', maker: 'the kit', isOneSided: false };
-const FOLDER = 'file:///home/somebody/work/';
+const FOLDER = 'file:///packs/unfinished/';
 
 /** As the kit reads them: below one folder are the pages, all else on this computer is nowhere. */
 const readAddress: ReadAddress = (address) => {
